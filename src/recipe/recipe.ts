@@ -1,0 +1,182 @@
+/** The typed recipe: what recipe.md says, read, checked and with every default filled in. Lengths are exact. */
+import type { Quantity } from "../quantity/quantity.ts";
+import type { Place } from "./message.ts";
+
+export type Fibre = "cotton" | "linen" | "wool" | "silk" | "mixed";
+
+export interface WaistToFloor {
+  readonly front: Quantity;
+  /** The wearer's left and right; equal where the recipe gives one `side`. */
+  readonly left: Quantity;
+  readonly right: Quantity;
+  readonly back: Quantity;
+}
+
+export interface Hoop {
+  readonly round: Quantity;
+  readonly height?: Quantity;
+  /** Depth : width, 1 for round. */
+  readonly shape: Quantity;
+  readonly offset: Quantity;
+}
+
+export interface Wearer {
+  readonly name?: string;
+  readonly waist: Quantity;
+  readonly ease: Quantity;
+  readonly waistToFloor?: WaistToFloor;
+  /** Did the recipe give left and right apart? */
+  readonly unlikeSides: boolean;
+  readonly waistHeight?: Quantity;
+  readonly over?: string;
+  readonly hoop?: Hoop;
+}
+
+export interface Cloth {
+  readonly name: string;
+  readonly fibre?: Fibre;
+  readonly sheer: boolean;
+  readonly width: Quantity;
+  readonly selvedge: Quantity;
+  /** One layer; from `thickness`, or a tenth of `ten-layers`. */
+  readonly thickness?: Quantity;
+  readonly weight?: Quantity;
+  readonly repeat?: { readonly across?: Quantity; readonly down?: Quantity };
+  /** A share: 3 % is 3/100. */
+  readonly shrinkage: Quantity;
+}
+
+export interface Hem {
+  readonly kind: "faced" | "turned";
+  readonly depth: Quantity;
+  readonly cloth: "own" | "other";
+}
+
+export interface Tucks {
+  readonly count: Quantity;
+  readonly depth: Quantity;
+}
+
+export interface Flounces {
+  readonly count: Quantity;
+  readonly depth: Quantity;
+  readonly fullness: Quantity;
+  readonly cut: "straight" | "cross";
+}
+
+export interface Skirt {
+  /** Whole or half; absent when `round` is given. */
+  readonly breadths?: Quantity;
+  readonly round?: Quantity;
+  readonly centreFront?: "seam" | "breadth";
+  readonly seam: Quantity;
+  readonly offFloor: Quantity;
+  readonly hem: Hem;
+  readonly braid: boolean;
+  readonly turnDown?: Quantity;
+  readonly placket: Quantity;
+  readonly pocket: boolean;
+  readonly tucks?: Tucks;
+  readonly flounces?: Flounces;
+}
+
+export type Method = "gauged" | "pleated" | "pleated-gauged-back" | "flat-front-gauged";
+
+export interface Zone {
+  readonly set: "flat" | "knife" | "box" | "double-box" | "gauged";
+  readonly waist?: Quantity;
+  readonly cloth?: Quantity;
+  readonly face?: Quantity;
+  readonly depth?: Quantity;
+  readonly count?: Quantity;
+  readonly towards?: "front" | "back";
+}
+
+export interface Trial {
+  readonly cloth: Quantity;
+  /** Whole or half pleats. */
+  readonly pleats: Quantity;
+  readonly closesTo: Quantity;
+}
+
+export interface Fullness {
+  readonly method?: Method;
+  readonly zones?: readonly Zone[];
+  readonly gaugedBack: Quantity;
+  readonly flatFront: Quantity;
+  readonly rows: number;
+  readonly firstRow: Quantity;
+  readonly betweenRows: Quantity;
+  readonly pleatsPerInch?: Quantity;
+  readonly finestBite: Quantity;
+  readonly deepestPitch: Quantity;
+  readonly followRepeat: boolean;
+  readonly stay?: { readonly name?: string; readonly thickness: Quantity };
+  readonly thread: "drawn-along" | "full-length";
+  readonly strands: Quantity;
+  readonly trial?: Trial;
+}
+
+export type OpeningPlace =
+  | "centre-front"
+  | "centre-back"
+  | "side-left"
+  | "side-right"
+  | "front-left"
+  | "front-right";
+
+export interface Attach {
+  readonly to: "waistband" | "bodice-edge" | "part-band";
+  readonly made?: Quantity;
+  readonly band: {
+    readonly depth: Quantity;
+    readonly lap: Quantity;
+    readonly turning: Quantity;
+    readonly from: "one-piece" | "faced";
+  };
+  readonly piping?: { readonly cord: Quantity; readonly turning: Quantity };
+  readonly whip: "every" | "every-other";
+  readonly placketHooks: "one" | "all-along";
+  readonly opening: { readonly at: OpeningPlace; readonly fromCentre?: Quantity };
+}
+
+export interface Work {
+  /** A minute each, as rates. */
+  readonly rates: {
+    readonly running?: Quantity;
+    readonly marking?: Quantity;
+    readonly gauging?: Quantity;
+    readonly whip?: Quantity;
+  };
+}
+
+/** One measure the recipe gives or a default fills in, by the recipe's own path (`skirt.hem.depth`). */
+export interface Given {
+  readonly path: string;
+  readonly quantity: Quantity;
+  readonly source: "recipe" | "default";
+  /** As written in the recipe, or as the default is written. */
+  readonly text: string;
+}
+
+export interface Recipe {
+  readonly title: string;
+  readonly garment: "skirt" | "petticoat";
+  readonly year?: number;
+  readonly show: "in" | "cm";
+  readonly tape: Quantity;
+  readonly wearer: Wearer;
+  readonly cloth: Cloth;
+  readonly skirt: Skirt;
+  readonly fullness: Fullness;
+  readonly attach: Attach;
+  readonly work: Work;
+  /** Every measure, in the order of the recipe reference, defaults included. */
+  readonly given: readonly Given[];
+  /** Choices that are not measures and were filled in by default: path and the word chosen. */
+  readonly chosenByDefault: readonly { readonly path: string; readonly text: string }[];
+  /** Places of the recipe's keys and values by path, for messages found later. */
+  readonly places: ReadonlyMap<string, Place>;
+  /** The notebook below the front matter, and the line of the file that it starts on. */
+  readonly body: { readonly text: string; readonly line: number };
+}

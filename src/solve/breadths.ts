@@ -1,0 +1,75 @@
+/** Waist seam and breadths: how much cloth there is for how much waist (trade: waist and breadths). */
+import { compare, fraction, less, plain, type Quantity } from "../quantity/quantity.ts";
+import type { Work } from "./context.ts";
+
+/** More breadths than this are refused: no skirt of the period comes near. */
+export const MOST_BREADTHS = 60n;
+
+const ROUND = "breadths.count * breadths.usable - breadths.seams * 2 * skirt.seam";
+
+/** Sets the waist seam. An edge that is made and measured replaces the plan for everything not yet sewn. */
+export function solveWaist({ sheet, recipe }: Work): void {
+  sheet.set("waist.planned", "wearer.waist + wearer.ease");
+  sheet.set("waist.seam", recipe.attach.made ? "attach.made" : "waist.planned");
+  sheet.set("waist.quarter", "waist.seam / 4");
+}
+
+/** Sets the breadths, the round and the fullness. Errors: no width left, a round that cannot be reached, W < waist seam. */
+export function solveBreadths(work: Work): void {
+  const { sheet, recipe, say } = work;
+  sheet.set("breadths.usable", "cloth.width - 2 * cloth.selvedge");
+  sheet.set("breadths.finished", "breadths.usable - 2 * skirt.seam");
+  if (sheet.get("breadths.finished").value.compare(0) <= 0) {
+    say({
+      code: "no-width",
+      level: "error",
+      path: "cloth.width",
+      text: `a breadth ${sheet.shown("cloth.width")} wide has no width left between its seams`,
+      hint: "check the cloth's width, the selvedge and the seam allowance",
+    });
+    return;
+  }
+  if (recipe.skirt.breadths) sheet.set("breadths.count", "skirt.breadths");
+  else {
+    const count = fewestHalves(work);
+    if (!count) return;
+    sheet.choose(
+      "breadths.count",
+      count,
+      `the fewest half breadths whose round reaches ${sheet.shown("skirt.roundWished")}`,
+    );
+  }
+  sheet.set("breadths.pieces", "ceil(breadths.count)");
+  sheet.set("breadths.seams", "breadths.pieces");
+  sheet.set("skirt.round", ROUND);
+  sheet.set("skirt.quarter", "skirt.round / 4");
+  sheet.set("skirt.fullness", "skirt.round / waist.seam");
+  sheet.set("seam.fromEdge", "cloth.selvedge + skirt.seam");
+  if (less(sheet.get("skirt.round"), sheet.get("waist.seam"))) {
+    say({
+      code: "round-below-waist",
+      level: "error",
+      path: recipe.skirt.breadths ? "skirt.breadths" : "skirt.round",
+      text: `the round is ${sheet.shown("skirt.round")}, less than the waist seam of ${sheet.shown("waist.seam")}`,
+      hint: "take more breadths, or wider cloth",
+    });
+  }
+}
+
+function fewestHalves({ sheet, say }: Work): Quantity | undefined {
+  const wished = sheet.get("skirt.roundWished");
+  for (let halves = 1n; halves <= MOST_BREADTHS * 2n; halves += 1n) {
+    const count = plain(fraction(halves, 2n));
+    const pieces = plain((halves + 1n) / 2n);
+    const round = sheet.evaluate(ROUND, { "breadths.count": count, "breadths.seams": pieces });
+    if (compare(round, wished) >= 0) return count;
+  }
+  say({
+    code: "round-too-large",
+    level: "error",
+    path: "skirt.round",
+    text: `a round of ${sheet.shown("skirt.roundWished")} needs more than ${MOST_BREADTHS} breadths of this cloth`,
+    hint: "check the round and the cloth's width",
+  });
+  return undefined;
+}

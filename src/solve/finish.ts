@@ -1,0 +1,79 @@
+/** Everything round the gauging: thread, whipping, band, hooks, hem facing, braid, placket (trade: setting, hem). */
+import { fraction, inches, plain } from "../quantity/quantity.ts";
+import type { Work } from "./context.ts";
+
+/** Cloth lighter than this (g/m2) may be whipped every other pleat, with a warning. */
+const LIGHT = fraction("60/1000000");
+
+/** Counts of bites and marks, and the gauging thread. Needs the sections' totals. */
+export function solveThread({ recipe, sheet }: Work): void {
+  sheet.set("gauging.marks", "2 * gauging.pleats");
+  sheet.set("gauging.bites", "gauging.marks * fullness.rows");
+  sheet.set("gauging.threads", "gauging.sections * fullness.rows");
+  const [each, all] =
+    recipe.fullness.thread === "drawn-along"
+      ? ["section.waist", "gauging.waist"]
+      : ["section.cloth", "gauging.cloth"];
+  sheet.set("gauging.threadEach", `fullness.strands * (${each} + fullness.threadEnds)`);
+  sheet.set(
+    "gauging.thread",
+    `fullness.rows * fullness.strands * (${all} + gauging.sections * fullness.threadEnds)`,
+  );
+}
+
+/** Whip stitches over the whole skirt; every other pleat only in cloth under 60 g/m2. */
+export function solveWhip({ recipe, sheet, say }: Work): void {
+  const everyOther = recipe.attach.whip === "every-other";
+  sheet.set("whip.pleats", everyOther ? "ceil(gauging.pleats / 2)" : "gauging.pleats");
+  sheet.set("whip.doubled", "floor(whip.pleats / 4)");
+  sheet.set("whip.stitches", "whip.pleats + whip.doubled");
+  if (!everyOther) return;
+  const weight = recipe.cloth.weight?.value;
+  const light = weight !== undefined && weight.compare(LIGHT) < 0;
+  say({
+    code: "whip-every-other",
+    level: light ? "warning" : "error",
+    path: "attach.whip",
+    text: light
+      ? "whipping only every other pleat is weak, even in cloth this light"
+      : `whipping only every other pleat is too weak for ${weight ? "cloth of 60 g/m2 and more" : "cloth of unknown weight"}`,
+    hint: light
+      ? "whip every pleat if the skirt is to be worn often"
+      : "write whip: every, or give the cloth's weight if it is under 60 g/m2",
+  });
+}
+
+/** The waistband as cut, and the hooks. */
+export function solveBand({ recipe, sheet }: Work): void {
+  sheet.set("band.length", "waist.seam + attach.band.lap + 2 * attach.band.turning");
+  sheet.set(
+    "band.depth",
+    recipe.attach.band.from === "one-piece"
+      ? "2 * attach.band.depth + 2 * attach.band.turning"
+      : "attach.band.depth + 2 * attach.band.turning",
+  );
+  sheet.set("hooks.band", "max(2, round(attach.band.depth / attach.hookSpacing) + 1)");
+  if (recipe.attach.placketHooks === "one")
+    sheet.choose("hooks.placket", plain(1n), "one, at the placket's middle");
+  else sheet.set("hooks.placket", "round(skirt.placket / attach.hookSpacing) + 1");
+  sheet.set("hooks.count", "hooks.band + hooks.placket");
+}
+
+/** Facing and braid for the hem. A turned hem has neither facing nor strips. */
+export function solveHem({ recipe, sheet }: Work): void {
+  if (recipe.skirt.hem.kind === "faced") {
+    sheet.set("facing.depth", "skirt.hem.depth + 2 * skirt.seam");
+    sheet.set("facing.strips", "ceil(skirt.round / breadths.finished)");
+    sheet.set("facing.length", "skirt.round + facing.strips * 2 * skirt.seam");
+  }
+  if (recipe.skirt.braid) sheet.set("braid.length", "skirt.round * 103/100 + 4 in");
+}
+
+/** What is left unsewn for the opening, measured from the cut top, and the strip that faces it. Needs turnDown.opening. */
+export function solvePlacket({ sheet }: Work): void {
+  sheet.set("placket.unsewn", "skirt.placket + turnDown.opening + 1/4 in");
+  sheet.set("placket.strip", "2 * (placket.unsewn + 1 in)");
+}
+
+/** The placket strip's width. */
+export const PLACKET_STRIP_WIDTH = inches(fraction(5n, 2n));

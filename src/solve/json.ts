@@ -1,0 +1,94 @@
+/** plan.json: the plan as data for other programs. Lengths are exact rationals of inches as text. */
+import { type Fraction, LENGTH, MONEY, PLAIN, type Quantity, toInches } from "../quantity/quantity.ts";
+import { tally } from "../quantity/tape.ts";
+import type { Plan, Section } from "./plan.ts";
+
+const text = (f: Fraction): string => f.toFraction();
+
+/** A quantity as exact text in inches, grams, seconds or money. */
+export const exact = (q: Quantity): string => text(toInches(q));
+
+/** The unit of `exact`: "in", "in2", "g", "s", "1" for plain numbers, and their combinations ("g/in2", "1/in"). */
+export function unitOf({ dim }: Quantity): string {
+  if (dim === PLAIN) return "1";
+  if (dim === LENGTH) return "in";
+  if (dim === MONEY) return "money";
+  const power = (name: string, n: number): string => (n === 1 ? name : `${name}${n}`);
+  const parts = [
+    ["money", dim.money],
+    ["g", dim.mass],
+    ["in", dim.length],
+    ["s", dim.time],
+  ] as const;
+  const over = parts.filter(([, n]) => n > 0).map(([name, n]) => power(name, n));
+  const under = parts.filter(([, n]) => n < 0).map(([name, n]) => power(name, -n));
+  return [over.join(".") || "1", ...under].join("/");
+}
+
+function sectionJson(section: Section) {
+  return {
+    name: section.name,
+    half: section.half,
+    set: section.set,
+    cloth: exact(section.cloth),
+    waist: exact(section.waist),
+    pleats: section.pleats,
+    bites: tally(section.bites).map(({ size, count }) => ({ size: exact(size), count })),
+    style: section.style,
+    ...(section.longSide ? { longSide: section.longSide } : {}),
+    spacing: exact(section.spacing),
+    marks: section.marks.map(exact),
+  };
+}
+
+/** The plan as a plain object ready for JSON; keys in a fixed order, so that the same plan gives the same bytes. */
+export function planJson(plan: Plan, version: string) {
+  return {
+    plainwork: version,
+    recipe: plan.recipe.title,
+    size: null,
+    values: Object.fromEntries(
+      [...plan.values.values()].map(({ name, quantity, shown, how }) => [
+        name,
+        { exact: exact(quantity), unit: unitOf(quantity), shown, how },
+      ]),
+    ),
+    balance: plan.balance.map(({ station, alongTop, toFloor, finished, turnDown }) => ({
+      station,
+      alongTop: exact(alongTop),
+      toFloor: exact(toFloor),
+      finished: exact(finished),
+      turnDown: exact(turnDown),
+    })),
+    sections: plan.sections.map(sectionJson),
+    rows: plan.rows.map((below) => ({ below: exact(below) })),
+    sensitivity: plan.sensitivity.map(({ section, change, pleats, perInch, closes }) => ({
+      section,
+      change: exact(change),
+      pleats,
+      perInch: exact(perInch),
+      closes,
+    })),
+    seams: plan.seams.map(({ station, kind }) => ({ station: exact(station), kind })),
+    layout: {
+      width: exact(plan.layout.width),
+      length: exact(plan.layout.length),
+      pieces: plan.layout.pieces.map(({ name, x, y, width, length }) => ({
+        name,
+        x: exact(x),
+        y: exact(y),
+        width: exact(width),
+        length: exact(length),
+        count: 1,
+      })),
+      waste: exact(plan.layout.waste),
+    },
+    stages: plan.stages.map(({ name, low, high }) => ({ name, low: exact(low), high: exact(high) })),
+    messages: plan.messages.map(({ code, level, text: said, place }) => ({
+      code,
+      level,
+      text: said,
+      place: place ? { file: place.file, line: place.line, column: place.column } : null,
+    })),
+  };
+}

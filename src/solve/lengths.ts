@@ -1,0 +1,63 @@
+/** Lengths and balance at the four measured stations: hem first, and the difference goes into the turn-down. */
+import { compare, inches, less, sub } from "../quantity/quantity.ts";
+import type { Work } from "./context.ts";
+
+/** Finished lengths, hem allowance, least turn-down, cut length, and the turn-down at each measured station. */
+export function solveLengths({ recipe, sheet, say }: Work): void {
+  for (const station of ["front", "left", "right", "back"] as const) {
+    sheet.set(`finished.${station}`, `wearer.waistToFloor.${station} - skirt.offFloor`);
+  }
+  sheet.set("breadths.longest", "max(finished.front, finished.left, finished.right, finished.back)");
+  sheet.set(
+    "hem.allowance",
+    recipe.skirt.hem.kind === "faced" ? "skirt.seam" : "skirt.hem.depth + skirt.hem.turnIn",
+  );
+  sheet.set("gauging.lastRow", "fullness.firstRow + (fullness.rows - 1) * fullness.betweenRows");
+  sheet.set(
+    "balance.least",
+    recipe.skirt.turnDown ? "skirt.turnDown" : "max(skirt.leastTurnDown, gauging.lastRow + fullness.margin)",
+  );
+  sheet.set("breadths.cut", "ceil(breadths.longest + hem.allowance + balance.least, tape)");
+  sheet.set(
+    "breadths.allotted",
+    recipe.cloth.repeat?.down ? "ceil(breadths.cut, cloth.repeat.down)" : "breadths.cut",
+  );
+  for (const station of ["front", "left", "right", "back"] as const) {
+    sheet.set(`turnDown.${station}`, `breadths.cut - hem.allowance - finished.${station}`);
+  }
+  if (
+    sheet.evaluate("min(finished.front, finished.left, finished.right, finished.back)").value.compare(0) <= 0
+  ) {
+    say({
+      code: "no-length",
+      level: "error",
+      path: "skirt.off-floor",
+      text: `${sheet.shown("skirt.offFloor")} off the floor leaves no skirt`,
+      hint: "check the waist-to-floor lengths and off-floor",
+    });
+  }
+  warnOfLengths({ recipe, sheet, say });
+}
+
+function warnOfLengths({ sheet, say }: Work): void {
+  const front = sheet.get("finished.front");
+  const back = sheet.get("finished.back");
+  if (compare(front, back) > 0) {
+    say({
+      code: "front-longer",
+      level: "warning",
+      path: "wearer.waist-to-floor",
+      text: `the front (${sheet.shown("finished.front")}) is longer than the back (${sheet.shown("finished.back")})`,
+      hint: "measure again over all the supports; if it is so, go on: the turn-down is deeper at the back",
+    });
+  }
+  if (less(inches(4n), sub(back, front))) {
+    say({
+      code: "hem-must-shape",
+      level: "warning",
+      path: "wearer.waist-to-floor",
+      text: "the back is more than 4 in longer than the front: more than the top alone balances well, and no train can be made this way",
+      hint: "measure again; past 4 in the hem itself has to be shaped, which straight breadths do not do",
+    });
+  }
+}

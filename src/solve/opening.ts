@@ -1,0 +1,73 @@
+/** The opening: where it is asked for, and where it comes to be (trade: the placket goes to the seam within 1 in). */
+import { abs, fraction, inches, less, min, mul, plain, type Quantity, sub } from "../quantity/quantity.ts";
+import type { OpeningPlace } from "../recipe/recipe.ts";
+import type { Work } from "./context.ts";
+import type { Ring } from "./ring.ts";
+import { type SolvedZone, topOfWaist, waistOfTop } from "./zones.ts";
+
+/** How near on the waist seam a seam must be for the placket to go to it. */
+export const NEAR = inches(1n);
+
+export interface Opening {
+  /** On the waist seam, from centre front by the wearer's left. */
+  readonly waist: Quantity;
+  readonly alongTop: Quantity;
+  readonly kind: "seam" | "slit";
+  /** In words: "centre back", or how far from centre front on which side. */
+  readonly station: string;
+}
+
+const SHARES: Partial<Record<OpeningPlace, { share: string; words: string }>> = {
+  "centre-front": { share: "0", words: "centre front" },
+  "side-left": { share: "1/4", words: "the left side" },
+  "centre-back": { share: "1/2", words: "centre back" },
+  "side-right": { share: "3/4", words: "the right side" },
+};
+
+/** Finds the opening. If a seam stands within 1 in of it on the waist seam, that seam's place is the opening (a tie: the left). */
+export function solveOpening(
+  { recipe, sheet, say }: Work,
+  ring: Ring,
+  zones: readonly SolvedZone[],
+): Opening {
+  const { at, fromCentre } = recipe.attach.opening;
+  const waistSeam = sheet.get("waist.seam");
+  const fixed = SHARES[at];
+  const offset = fromCentre ?? mul(waistSeam, plain(0n));
+  const asked = fixed
+    ? mul(waistSeam, plain(fraction(fixed.share)))
+    : at === "front-left"
+      ? offset
+      : sub(waistSeam, offset);
+  const words = fixed
+    ? fixed.words
+    : `${sheet.shown("attach.opening.fromCentre")} to the ${at.slice(6)} of centre front`;
+
+  const gap = (place: Quantity): Quantity => {
+    const straight = abs(sub(place, asked));
+    return min(straight, sub(waistSeam, straight));
+  };
+  let nearest: { waist: Quantity; top: Quantity; gap: Quantity } | undefined;
+  for (const top of ring.seams) {
+    const waist = waistOfTop(zones, top);
+    const away = gap(waist);
+    if (!nearest || less(away, nearest.gap)) nearest = { waist, top, gap: away };
+  }
+  if (!nearest || less(NEAR, nearest.gap)) {
+    return { waist: asked, alongTop: topOfWaist(zones, asked), kind: "slit", station: words };
+  }
+  if (nearest.gap.value.n !== 0n) {
+    say({
+      code: "opening-moved",
+      level: "note",
+      path: "attach.opening",
+      text: `a seam stands near ${words}: the placket goes to it, and that seam is the opening for band, sections and hooks alike`,
+    });
+  }
+  return {
+    waist: nearest.waist,
+    alongTop: nearest.top,
+    kind: "seam",
+    station: nearest.gap.value.n === 0n ? words : `the seam nearest ${words}`,
+  };
+}

@@ -1,0 +1,164 @@
+/** The plan: everything worked out for one garment. Plain data; see shapes below. */
+import type { Quantity } from "../quantity/quantity.ts";
+import type { Message } from "../recipe/message.ts";
+import type { Recipe } from "../recipe/recipe.ts";
+
+/** How a value is printed. See src/solve/shown.ts. */
+export type Style =
+  | "tape"
+  | "part"
+  | "fine"
+  | "cloth"
+  | "count"
+  | "ratio"
+  | "weight"
+  | "areal"
+  | "area"
+  | "time"
+  | "share"
+  | "rate"
+  | "perLength";
+
+/** One named result, with how it was worked out in the names it came from. */
+export interface Value {
+  readonly name: string;
+  readonly quantity: Quantity;
+  /** Ready to print, units included. */
+  readonly shown: string;
+  /** The formula that was evaluated, or the rule in words where a choice was made. */
+  readonly how: string;
+  /** The formula with every name replaced by its number; same as `how` where there are no names. */
+  readonly inNumbers: string;
+  /** Recipe: given by the maker; default: filled in; formula: calculated; choice: searched for by the rule in `how`. */
+  readonly source: "recipe" | "default" | "formula" | "choice";
+  /** Meaning in words, as the workings list it. */
+  readonly about: string;
+  /** The recipe's key, for values that come from the recipe or a default. */
+  readonly path?: string;
+  /** Where the rule comes from: "common practice, no source", "this project's own modelling choice", a published source. */
+  readonly rule?: string;
+}
+
+/** A place round the waist where the length is known. Left and right are the wearer's. */
+export interface Station {
+  /** "centre front", "left front eighth", "left side", "left back eighth", "centre back", "right back eighth", … */
+  readonly station: string;
+  /** Share of the waist seam from centre front, going round by the wearer's left: 0, 1/8, … 7/8. */
+  readonly share: Quantity;
+  /** Along the flat cut top from centre front, going round by the wearer's left. */
+  readonly alongTop: Quantity;
+  readonly toFloor: Quantity;
+  readonly finished: Quantity;
+  readonly turnDown: Quantity;
+  /** `finished` and `turnDown` on tape marks, so that with hem allowance and tucks they make the cut length. */
+  readonly finishedMark: Quantity;
+  readonly turnDownMark: Quantity;
+  /** Measured on the wearer, or read off the curve between. */
+  readonly measured: boolean;
+}
+
+export interface Section {
+  /** "left front quarter" and so on. */
+  readonly name: string;
+  readonly half: "left" | "right";
+  readonly set: "gauged";
+  /** Waist place of the end nearer centre front by the left: inches from centre front, by the left. */
+  readonly from: Quantity;
+  readonly clothFrom: Quantity;
+  readonly cloth: Quantity;
+  readonly waist: Quantity;
+  readonly pleats: number;
+  /** Bites in sewing order, 2N of them; they sum to `cloth`. The first is outside. */
+  readonly bites: readonly Quantity[];
+  readonly style: "even" | "long-and-short";
+  readonly longSide?: "outside" | "inside";
+  readonly spacing: Quantity;
+  /** The 2N + 1 places where the needle goes through, from 0 to `cloth`. */
+  readonly marks: readonly Quantity[];
+  /** What the last bite holds beyond its tape marks; 0 if nothing. */
+  readonly remainder: Quantity;
+}
+
+export interface Sensitivity {
+  readonly section: string;
+  readonly change: Quantity;
+  readonly pleats: number;
+  readonly perInch: Quantity;
+  readonly closes: boolean;
+}
+
+/** What the trial's width means for the bites. */
+export interface TrialRow {
+  /** Measured width as a share more or less than the target: -3/10 … 4/10. */
+  readonly change: Quantity;
+  readonly measures: Quantity;
+  readonly verdict: "keep" | "keep-tight" | "longer" | "none";
+  /** Pleats a section and mean bite that follow. Absent when nothing fits. */
+  readonly pleats?: number;
+  readonly bite?: Quantity;
+}
+
+export interface SeamPlace {
+  /** Share of the waist seam from centre front, by the left. */
+  readonly station: Quantity;
+  readonly alongTop: Quantity;
+  readonly kind: "seam" | "placket" | "slit";
+}
+
+export interface Piece {
+  readonly name: string;
+  readonly x: Quantity;
+  readonly y: Quantity;
+  readonly width: Quantity;
+  readonly length: Quantity;
+}
+
+export interface Layout {
+  readonly width: Quantity;
+  readonly length: Quantity;
+  readonly pieces: readonly Piece[];
+  /** Area of cloth that no piece takes. */
+  readonly waste: Quantity;
+}
+
+export interface Stage {
+  readonly name: string;
+  readonly low: Quantity;
+  readonly high: Quantity;
+}
+
+/** The pieces of the skirt in ring order from centre front by the left, by their finished width along the top. */
+export interface Breadth {
+  readonly name: string;
+  readonly whole: boolean;
+  readonly from: Quantity;
+  readonly to: Quantity;
+}
+
+export interface Plan {
+  readonly recipe: Recipe;
+  readonly values: ReadonlyMap<string, Value>;
+  readonly balance: readonly Station[];
+  /** The top's turn-down curve, finer than the stations: share of the waist seam, along the top, turn-down. For drawing. */
+  readonly curve: readonly {
+    readonly share: Quantity;
+    readonly alongTop: Quantity;
+    readonly turnDown: Quantity;
+  }[];
+  readonly sections: readonly Section[];
+  /** Rows of gauging, how far below the fold each runs. */
+  readonly rows: readonly Quantity[];
+  readonly sensitivity: readonly Sensitivity[];
+  readonly trialTable: readonly TrialRow[];
+  readonly breadths: readonly Breadth[];
+  readonly seams: readonly SeamPlace[];
+  readonly opening: {
+    readonly share: Quantity;
+    readonly alongTop: Quantity;
+    readonly station: string;
+    readonly kind: "seam" | "slit";
+  };
+  readonly layout: Layout;
+  readonly stages: readonly Stage[];
+  readonly messages: readonly Message[];
+}

@@ -1,0 +1,62 @@
+/** How each kind of value is printed: one function a style. */
+import {
+  decimal,
+  printCloth,
+  printFine,
+  printOnTape,
+  printPart,
+  type Showing,
+  vulgar,
+} from "../quantity/print.ts";
+import { fraction, type Quantity, toInches } from "../quantity/quantity.ts";
+import { nearestWhole } from "../quantity/tape.ts";
+import type { Style } from "./plan.ts";
+
+const POUND = fraction("453.59237");
+const SQUARE_METRE = fraction(1_000_000n);
+const OUNCE_A_YARD = fraction("28.349523125").div(fraction("0.83612736").mul(SQUARE_METRE));
+
+const STYLES: Record<Style, (q: Quantity, showing: Showing) => string> = {
+  tape: printOnTape,
+  part: printPart,
+  fine: (q, { show }) => printFine(q, show),
+  cloth: (q, { show }) => printCloth(q, show),
+  count: (q) => vulgar(q.value),
+  ratio: (q) => `${decimal(q.value, 2)} : 1`,
+  share: (q) => `${decimal(q.value.mul(100), 1)} %`,
+  weight: (q, { show }) => {
+    const pounds = `${decimal(q.value.div(POUND), 1)} lb`;
+    const kilograms = `${decimal(q.value.div(1000), 2)} kg`;
+    return show === "in" ? `${pounds} (${kilograms})` : `${kilograms} (${pounds})`;
+  },
+  areal: (q, { show }) =>
+    show === "in"
+      ? `${decimal(q.value.div(OUNCE_A_YARD), 1)} oz/yd2`
+      : `${decimal(q.value.mul(SQUARE_METRE), 0)} g/m2`,
+  area: (q, { show }) =>
+    show === "in"
+      ? `${decimal(toInches(q), 0)} square inches`
+      : `${decimal(q.value.div(SQUARE_METRE), 2)} square metres`,
+  time: (q) => printTime(q),
+  rate: (q) => `${decimal(q.value.mul(60), 1)} a minute`,
+  perLength: (q, { show }) =>
+    show === "in" ? `${decimal(toInches(q), 1)} an inch` : `${decimal(q.value.mul(10), 1)} a centimetre`,
+};
+
+/** Times are printed to five minutes: no hand keeps closer. */
+export const TIME_STEP_MINUTES = 5n;
+
+/** A time as hours and minutes, on the nearest five minutes. */
+export function printTime(q: Quantity): string {
+  const step = fraction(TIME_STEP_MINUTES * 60n);
+  const minutes = nearestWhole(q.value.div(step)).n * TIME_STEP_MINUTES;
+  const hours = minutes / 60n;
+  const rest = minutes % 60n;
+  if (hours === 0n) return `${rest} min`;
+  return rest === 0n ? `${hours} h` : `${hours} h ${rest} min`;
+}
+
+/** A quantity ready to print in its style, units included. */
+export function shown(q: Quantity, style: Style, showing: Showing): string {
+  return STYLES[style](q, showing);
+}

@@ -1,0 +1,191 @@
+/** Runs the solvers in the order of their needs: Recipe -> Plan. Pure: same recipe, same plan. */
+import { add, mul, plain, type Quantity, sub } from "../quantity/quantity.ts";
+import type { Message } from "../recipe/message.ts";
+import type { Recipe } from "../recipe/recipe.ts";
+import { curveAt, solveBalance } from "./balance.ts";
+import type { BiteRules } from "./bites.ts";
+import { solveBreadths, solveWaist } from "./breadths.ts";
+import { solveCloth } from "./cloth.ts";
+import type { Work } from "./context.ts";
+import { solveBand, solveHem, solvePlacket, solveThread, solveWhip } from "./finish.ts";
+import { recordSection, rulesFor, solveSpacing } from "./gauging.ts";
+import { solveLengths } from "./lengths.ts";
+import { checkWorkedOut } from "./not-yet.ts";
+import { type Opening, solveOpening } from "./opening.ts";
+import type { Plan, SeamPlace, Section } from "./plan.ts";
+import { layRing, type Ring } from "./ring.ts";
+import { countParts, cutSections, layOut, nearestBack } from "./sections.ts";
+import { sensitivityOf } from "./sensitivity.ts";
+import { Sheet } from "./sheet.ts";
+import { judgeTrial, planTrial, trialTable } from "./trial.ts";
+import { warnOfSections, warnOfSkirt, warnOfTightness } from "./warnings.ts";
+import { sayNothingFits } from "./ways-out.ts";
+import { solveWeight } from "./weight.ts";
+import { solveWork } from "./work.ts";
+import { type SolvedZone, solveZones, waistOfTop } from "./zones.ts";
+
+export interface Solved {
+  /** Absent when there was an error. */
+  readonly plan?: Plan;
+  /** Errors, warnings and notes, in the order of the work; places are filled in where the recipe has the key. */
+  readonly messages: readonly Message[];
+}
+
+/** Works a garment out. Every error that can be found is found, not only the first. */
+export function solve(recipe: Recipe): Solved {
+  const messages: Message[] = [];
+  const sheet = new Sheet(recipe);
+  const work: Work = { recipe, sheet, say: (message) => void messages.push(placed(message, recipe)) };
+  const failed = (): boolean => messages.some((message) => message.level === "error");
+
+  if (!checkWorkedOut(work)) return { messages };
+  solveWaist(work);
+  solveBreadths(work);
+  solveLengths(work);
+  if (failed()) return { messages };
+
+  const ring = layRing(work);
+  const zones = solveZones(work);
+  const opening = solveOpening(work, ring, zones);
+  sheet.choose("turnDown.opening", turnDownAt(work, opening), "the turn-down curve at the opening");
+  solvePlacket(work);
+  const balance = solveBalance(work, zones);
+  warnOfSkirt(work);
+
+  const sections = gauge(work, zones, opening);
+  solveHem(work);
+  solveBand(work);
+  const layout = solveCloth(work, ring.breadths);
+  if (!sections || !layout || failed()) return { messages };
+  solveThread(work);
+  solveWhip(work);
+  solveWeight(work);
+  const stages = solveWork(work);
+  if (failed()) return { messages };
+
+  const plan: Plan = {
+    recipe,
+    values: sheet.values,
+    ...balance,
+    ...sections,
+    rows: rowsOf(work),
+    sensitivity: sensitivityOf(work, sections.sections),
+    breadths: ring.breadths,
+    seams: seamPlaces(work, ring, zones, opening),
+    opening: {
+      share: shareOf(work, opening.waist),
+      alongTop: opening.alongTop,
+      station: opening.station,
+      kind: opening.kind,
+    },
+    layout,
+    stages,
+    messages,
+  };
+  return { plan, messages };
+}
+
+/** Counts and lays out every section, with the trial and its table. Undefined, with errors said, when one cannot be gauged. */
+function gauge(
+  work: Work,
+  zones: readonly SolvedZone[],
+  opening: Opening,
+): Pick<Plan, "sections" | "trialTable"> | undefined {
+  const { recipe, sheet } = work;
+  const bites: BiteRules = {
+    tape: sheet.showing.tape,
+    comfortable: sheet.get("fullness.comfortableBite"),
+    short: sheet.get("fullness.shortBite"),
+  };
+  solveSpacing(work);
+  const parts = cutSections(work, zones, opening);
+  const chief = nearestBack(sheet, parts);
+  const rules = rulesFor(work, judgeTrial(work, chief));
+  const counted = countParts(work, rules, parts, bites);
+  const said = new Set<string>();
+  const sections: Section[] = [];
+  for (const { part, count } of counted) {
+    if (count.pleats !== undefined) sections.push(layOut(part, count.pleats, bites));
+    else if (!said.has(part.cloth.value.toFraction())) {
+      said.add(part.cloth.value.toFraction());
+      sayNothingFits(work, part.name, part, count);
+    }
+  }
+  if (sections.length < parts.length) return undefined;
+  const chiefPleats = sections.find((section) => section.name === chief.name)?.pleats ?? 0;
+  recordSection(work, rules, chief, chiefPleats);
+  const total = (of: (section: Section) => Quantity): Quantity => sections.map(of).reduce(add);
+  sheet.choose("gauging.sections", plain(sections.length), "the sections counted");
+  sheet.choose(
+    "gauging.pleats",
+    total((section) => plain(section.pleats)),
+    "the pleats of all sections together",
+  );
+  sheet.choose(
+    "gauging.waist",
+    total((section) => section.waist),
+    "the waists of all gauged sections together",
+  );
+  sheet.choose(
+    "gauging.cloth",
+    total((section) => section.cloth),
+    "the cloth of all gauged sections together",
+  );
+  sheet.set("gauging.perInch", "gauging.pleats / gauging.waist");
+  sheet.set("gauging.pitch", "gauging.cloth / gauging.pleats");
+  sheet.set("gauging.bite", "gauging.pitch / 2");
+  sheet.set("gauging.depth", "gauging.pitch / 2");
+  sheet.set("pins.count", "4 + 8 * gauging.sections + 8");
+  planTrial(work);
+  if (!rules.kept) warnOfTightness(work);
+  warnOfSections(work, sections);
+  return { sections, trialTable: recipe.fullness.trial ? [] : trialTable(work, chief, bites) };
+}
+
+const shareOf = ({ sheet }: Work, waist: Quantity): Quantity =>
+  plain(waist.value.div(sheet.get("waist.seam").value));
+
+function turnDownAt(work: Work, opening: Opening): Quantity {
+  const { sheet } = work;
+  const finished = curveAt(
+    sheet.get("finished.front"),
+    sheet.get("finished.left"),
+    sheet.get("finished.right"),
+    sheet.get("finished.back"),
+    shareOf(work, opening.waist),
+  );
+  return sub(sheet.evaluate("breadths.cut - hem.allowance"), finished);
+}
+
+function rowsOf({ recipe, sheet }: Work): Quantity[] {
+  const first = sheet.get("fullness.firstRow");
+  const between = sheet.get("fullness.betweenRows");
+  return Array.from({ length: recipe.fullness.rows }, (_, i) => add(first, mul(between, plain(i))));
+}
+
+function seamPlaces(work: Work, ring: Ring, zones: readonly SolvedZone[], opening: Opening): SeamPlace[] {
+  const seams = ring.seams.map((alongTop): SeamPlace => {
+    const waist = waistOfTop(zones, alongTop);
+    const isOpening = opening.kind === "seam" && alongTop.value.equals(opening.alongTop.value);
+    return { station: shareOf(work, waist), alongTop, kind: isOpening ? "placket" : "seam" };
+  });
+  if (opening.kind === "slit") {
+    seams.push({ station: shareOf(work, opening.waist), alongTop: opening.alongTop, kind: "slit" });
+  }
+  return seams.sort((a, b) => a.alongTop.value.compare(b.alongTop.value));
+}
+
+/** Fills in the place of a message from the recipe's key it is about, or the nearest block above it. */
+function placed(message: Message, recipe: Recipe): Message {
+  if (message.place) return message;
+  for (
+    let path = message.path;
+    path;
+    path = path.includes(".") ? path.slice(0, path.lastIndexOf(".")) : undefined
+  ) {
+    const place = recipe.places.get(path);
+    if (place) return { ...message, place };
+  }
+  const title = recipe.places.get("title");
+  return title ? { ...message, place: title } : message;
+}

@@ -1,0 +1,77 @@
+/** Hand work by stage, as a range: counts of stitches and marks over rates a minute. Rests come on top. */
+import { add, fraction, type Quantity, quantity, RATE, TIME } from "../quantity/quantity.ts";
+import type { Work } from "./context.ts";
+import type { Stage } from "./plan.ts";
+
+interface RateRange {
+  readonly low: bigint;
+  readonly high: bigint;
+  readonly about: string;
+  readonly rule: string;
+}
+
+const OURS = "this project's own modelling choice";
+
+/** A minute, slow and quick. Running: 23 on linen, 30 on silk (Wheeler & Wilson trial of 1861, in Cooper). */
+const RATES: Record<"running" | "marking" | "gauging" | "whip", RateRange> = {
+  running: {
+    low: 23n,
+    high: 30n,
+    about: "running stitches",
+    rule: "Wheeler & Wilson trial, 1861, in G. R. Cooper, Invention of the Sewing Machine",
+  },
+  marking: { low: 15n, high: 30n, about: "marks", rule: OURS },
+  gauging: { low: 12n, high: 25n, about: "bites of gauging", rule: OURS },
+  whip: { low: 3n, high: 8n, about: "whip stitches", rule: OURS },
+};
+
+const STAGES: readonly {
+  name: string;
+  rate: keyof typeof RATES;
+  count: "stitches.seams" | "stitches.hem" | "gauging.marks" | "gauging.bites" | "whip.stitches";
+}[] = [
+  { name: "seams", rate: "running", count: "stitches.seams" },
+  { name: "hem", rate: "running", count: "stitches.hem" },
+  { name: "marking", rate: "marking", count: "gauging.marks" },
+  { name: "gauging", rate: "gauging", count: "gauging.bites" },
+  { name: "whipping", rate: "whip", count: "whip.stitches" },
+];
+
+/** Seconds of work for every stage, low and high, and their sums `work.low` and `work.high`. A recipe's own rate is both. */
+export function solveWork({ recipe, sheet }: Work): readonly Stage[] {
+  sheet.set("stitches.seams", "breadths.seams * breadths.cut * 8 / (1 in)");
+  sheet.set("stitches.hem", "2 * skirt.round * 6 / (1 in)");
+  for (const [name, rate] of Object.entries(RATES)) {
+    const own = recipe.work.rates[name as keyof typeof RATES];
+    const put = (end: "low" | "high"): void => {
+      const value = own ?? quantity(fraction(rate[end], 60n), RATE);
+      const rule = own ? "given in the recipe" : rate.rule;
+      sheet.assume(
+        `rate.${name}.${end}`,
+        value,
+        "rate",
+        `${rate.about}, the ${end === "low" ? "slower" : "quicker"} hand`,
+        rule,
+      );
+    };
+    put("low");
+    put("high");
+  }
+  const stages = STAGES.map(
+    ({ name, rate, count }): Stage => ({
+      name,
+      low: sheet.evaluate(`${count} / rate.${rate}.high`),
+      high: sheet.evaluate(`${count} / rate.${rate}.low`),
+    }),
+  );
+  const sum = (end: "rate.high" | "rate.low"): string =>
+    STAGES.map(({ rate, count }) => `${count} / rate.${rate}.${end.slice(5)}`).join(" + ");
+  sheet.set("work.low", sum("rate.high"));
+  sheet.set("work.high", sum("rate.low"));
+  return stages;
+}
+
+/** The sum of the stages, for holding against `work.low` and `work.high`. */
+export function sumOf(stages: readonly Stage[], end: "low" | "high"): Quantity {
+  return stages.map((stage) => stage[end]).reduce(add, quantity(0n, TIME));
+}
