@@ -233,7 +233,7 @@ class Builder {
   node(node: ParsedNode, depth: number): Evaluate {
     if (depth > DEEPEST_FORMULA)
       throw new FormulaError(
-        `brackets and sums nest deeper than ${DEEPEST_FORMULA}`,
+        `brackets nest deeper than ${DEEPEST_FORMULA}`,
         0,
         "split it into named lines",
       );
@@ -283,7 +283,7 @@ class Builder {
         this.gap(operands),
         "write * between them, or + ",
       );
-    const [first, second] = operands.map((operand) => this.node(operand, depth + 1));
+    const [first, second] = operands.map((operand) => this.node(operand, depth));
     if (first && !second) {
       if (op === "-") return (lookup) => q.neg(number(first(lookup), "be turned round by -"));
       if (op === "+") return (lookup) => number(first(lookup), "stand after +");

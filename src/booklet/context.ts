@@ -1,0 +1,249 @@
+/** The template context: the plan's values and lists, ready to print, under the names a chapter may use. */
+import { decimal, printExactly, printFine, printOnTape, printPart, vulgar } from "../quantity/print.ts";
+import {
+  add,
+  compare,
+  div,
+  equal,
+  isZero,
+  less,
+  min,
+  plain,
+  type Quantity,
+  sub,
+} from "../quantity/quantity.ts";
+import { nearestWhole, tally } from "../quantity/tape.ts";
+import type { Plan, Section, Stage, TrialRow } from "../solve/plan.ts";
+import { biteAfter } from "../solve/sensitivity.ts";
+import { printTime, TIME_STEP_MINUTES } from "../solve/shown.ts";
+import { flagsOf } from "./flags.ts";
+import { notionsOf } from "./notions.ts";
+import { Printed } from "./printed.ts";
+
+export type Context = Record<string, unknown>;
+
+/** Puts `value` into nested objects by its dotted name. */
+function nest(into: Context, name: string, value: unknown): void {
+  const parts = name.split(".");
+  const last = parts.pop() as string;
+  let at = into;
+  for (const part of parts) {
+    const next = at[part] ?? {};
+    at[part] = next;
+    at = next as Context;
+  }
+  at[last] = value;
+}
+
+/** Everything a chapter can print for this plan. */
+export function contextOf(plan: Plan): Context {
+  const { recipe } = plan;
+  const showing = { show: recipe.show, tape: recipe.tape };
+  const context: Context = {};
+  for (const value of plan.values.values()) nest(context, value.name, new Printed(value));
+  const length = (q: Quantity): string => printPart(q, showing);
+  const onTape = (q: Quantity): string => printOnTape(q, showing);
+  const round = (plan.values.get("skirt.round") as { quantity: Quantity }).quantity;
+  const waist = (plan.values.get("waist.seam") as { quantity: Quantity }).quantity;
+  const fromFront = (along: Quantity): string => onTape(min(along, sub(round, along)));
+  const sideOf = (share: Quantity): string => {
+    const half = plain("1/2");
+    if (isZero(share)) return "centre front";
+    if (equal(share, half)) return "centre back";
+    return less(share, half) ? "left" : "right";
+  };
+
+  context.garment = {
+    title: recipe.title,
+    kind: recipe.garment,
+    year: recipe.year === undefined ? undefined : String(recipe.year),
+    wearer: recipe.wearer.name,
+    over: recipe.wearer.over,
+    cloth: recipe.cloth.name,
+    fibre: recipe.cloth.fibre,
+    stay: recipe.fullness.stay?.name ?? (recipe.fullness.stay ? "the stay" : undefined),
+    opening: plan.opening.station,
+    longSide: plan.sections.find((section) => section.longSide)?.longSide,
+  };
+  context.is = flagsOf(plan);
+  context.stations = plan.balance.map((station) => ({
+    station: station.station,
+    toFloor: onTape(station.toFloor),
+    fromFront: fromFront(station.alongTop),
+    finished: onTape(station.finished),
+    up: onTape(station.finishedMark),
+    turnDown: onTape(station.turnDownMark),
+    measured: station.measured,
+  }));
+  context.sections = plan.sections.map((section) => sectionContext(section, plan, length, waist));
+  context.rows = plan.rows.map((below, i) => ({ n: String(i + 1), below: onTape(below) }));
+  context.sensitivity = plan.sensitivity.map((row) => {
+    const section = plan.sections.find(({ name }) => name === row.section) as Section;
+    return {
+      section: row.section,
+      change: isZero(row.change)
+        ? "as planned"
+        : `${compare(row.change, plain(0n)) > 0 ? "+" : "-"}${decimal(row.change.value.abs().mul(100), 0)} %`,
+      pleats: String(row.pleats),
+      perInch:
+        recipe.show === "in"
+          ? decimal(row.perInch.value.mul("25.4"), 1)
+          : decimal(row.perInch.value.mul(10), 1),
+      closes: row.closes ? "yes" : "no",
+      bite: printFine(biteAfter(section, row.change), recipe.show),
+    };
+  });
+  context.trialTable = plan.trialTable.map((row) => trialContext(row, plan));
+  context.seams = plan.seams.map((seam) => ({
+    station: sideOf(seam.station),
+    alongTop: fromFront(seam.alongTop),
+    kind: seam.kind,
+    half: less(seam.station, plain("1/2")) ? "left" : "right",
+  }));
+  context.breadths = plan.breadths.map((breadth, i) => ({
+    n: String(i + 1),
+    name: breadth.name,
+    whole: breadth.whole,
+    width: onTape(sub(breadth.to, breadth.from)),
+  }));
+  context.pieces = piecesContext(plan, onTape);
+  context.notions = notionsOf(plan);
+  context.stages = stagesContext(plan.stages);
+  context.warnings = plan.messages
+    .filter(({ level }) => level === "warning")
+    .map(({ text, hint }) => ({ text, hint: hint ?? "" }));
+  context.remarks = plan.messages
+    .filter(({ level }) => level === "note")
+    .map(({ text, hint }) => ({ text, hint: hint ?? "" }));
+  context.defaults = [
+    ...recipe.given.filter(({ source }) => source === "default").map(({ path, text }) => ({ path, text })),
+    ...recipe.chosenByDefault.map(({ path, text }) => ({ path, text })),
+  ];
+  context.workings = [...plan.values.values()].map((value) => ({
+    name: value.name,
+    shown: value.shown,
+    about: value.about,
+    how: value.how,
+    inNumbers: value.inNumbers,
+    source: value.source,
+    rule: value.rule ?? "",
+  }));
+  return context;
+}
+
+function sectionContext(section: Section, plan: Plan, length: (q: Quantity) => string, waist: Quantity) {
+  const ends = [section.from, add(section.from, section.waist)].map((at) => placeName(at, waist, plan));
+  const bites = tally(section.bites).map(({ size, count }) => ({ size: length(size), count: String(count) }));
+  const strands = plan.recipe.fullness.strands;
+  const drawn = plan.recipe.fullness.thread === "drawn-along" ? section.waist : section.cloth;
+  const threadEnds = (plan.values.get("fullness.threadEnds") as { quantity: Quantity }).quantity;
+  const thread = { value: add(drawn, threadEnds).value.mul(strands.value), dim: drawn.dim };
+  const quarter = div(plain(section.pleats), plain(4n));
+  const outside = section.bites.filter((_, i) => i % 2 === 0);
+  const inside = section.bites.filter((_, i) => i % 2 === 1);
+  const last = section.bites.at(-1) as Quantity;
+  const rest = isZero(section.remainder)
+    ? ""
+    : `; the last bite, ${length(last)}, takes what is finer than a mark`;
+  return {
+    name: section.name,
+    half: section.half,
+    fromWhere: ends[0],
+    toWhere: ends[1],
+    cloth: length(section.cloth),
+    waist: length(section.waist),
+    pleats: String(section.pleats),
+    marks: String(section.marks.length),
+    spacing: printFine(section.spacing, plan.recipe.show),
+    style: section.style,
+    even: section.style === "even",
+    longAndShort: section.style === "long-and-short",
+    bites,
+    bitesText: `${section.bites.length} bites: ${bites.map(({ size, count }) => `${count} of ${size}`).join(" and ")}${rest}`,
+    longText: tallied(outside, length),
+    shortText: tallied(inside, length),
+    thread: printOnTape(thread, { show: plan.recipe.show, tape: plan.recipe.tape }),
+    betweenMarks: quarter.value.d === 1n ? vulgar(quarter.value) : `about ${nearestWhole(quarter.value).n}`,
+  };
+}
+
+const tallied = (bites: readonly Quantity[], length: (q: Quantity) => string): string =>
+  tally(bites)
+    .map(({ size, count }) => `${count} of ${length(size)}`)
+    .join(" and ");
+
+function placeName(at: Quantity, waist: Quantity, plan: Plan): string {
+  const share = div(at, waist);
+  const named = plan.balance.find((station) => station.measured && equal(station.share, share));
+  if (named) return named.station;
+  if (equal(share, plain(1n))) return "centre front";
+  if (equal(share, plan.opening.share)) return "the opening";
+  return printPart(min(at, sub(waist, at)), { show: plan.recipe.show, tape: plan.recipe.tape });
+}
+
+function trialContext(row: TrialRow, plan: Plan) {
+  const { show, tape } = plan.recipe;
+  const bite = row.bite ? printFine(row.bite, show) : "";
+  const planned = (plan.values.get("section.pleats") as { quantity: Quantity }).quantity;
+  const verdicts: Record<TrialRow["verdict"], string> = {
+    keep: "passes: keep the bites as planned",
+    "keep-tight":
+      "goes on, but hard to even and to whip: in thin cloth keep the bites; else take longer ones",
+    longer: "cannot close: take longer bites",
+    none: "nothing fits: take a breadth out, a thinner stay, or gauge less of the waist",
+  };
+  const change = row.change;
+  return {
+    measures: printOnTape(row.measures, { show, tape }),
+    change: isZero(change)
+      ? "just closes"
+      : `${compare(change, plain(0n)) > 0 ? "+" : "-"}${decimal(change.value.abs().mul(100), 0)} %`,
+    verdict: verdicts[row.verdict],
+    bite:
+      row.verdict === "keep"
+        ? printFine((plan.values.get("gauging.bite") as { quantity: Quantity }).quantity, show)
+        : bite,
+    pleats:
+      row.verdict === "keep" ? vulgar(planned.value) : row.pleats === undefined ? "" : String(row.pleats),
+  };
+}
+
+function piecesContext(plan: Plan, onTape: (q: Quantity) => string) {
+  const groups = new Map<string, { name: string; count: number; width: string; length: string }>();
+  for (const piece of plan.layout.pieces) {
+    const name = piece.name.replace(/ \d+$/, "");
+    const width = onTape(piece.width);
+    const length = onTape(piece.length);
+    const key = `${name} ${width} ${length}`;
+    const group = groups.get(key) ?? { name, count: 0, width, length };
+    group.count += 1;
+    groups.set(key, group);
+  }
+  const order = ["breadth", "half breadth", "waistband"];
+  const rank = (name: string): number => (order.indexOf(name) + order.length + 1) % (order.length + 1);
+  return [...groups.values()]
+    .sort((a, b) => rank(a.name) - rank(b.name))
+    .map((group) => ({ ...group, count: String(group.count) }));
+}
+
+/** Stage times on five minutes, so rounded that they add up to the printed whole. */
+function stagesContext(stages: readonly Stage[]) {
+  const step = BigInt(TIME_STEP_MINUTES) * 60n;
+  const parts = (of: (stage: Stage) => Quantity): string[] => {
+    let sum = plain(0n).value;
+    let printed = 0n;
+    return stages.map((stage) => {
+      sum = sum.add(of(stage).value);
+      const upTo = nearestWhole(sum.div(step)).n * step;
+      const part = upTo - printed;
+      printed = upTo;
+      return printTime({ value: plain(part).value, dim: of(stage).dim });
+    });
+  };
+  const low = parts((stage) => stage.low);
+  const high = parts((stage) => stage.high);
+  return stages.map(({ name }, i) => ({ name, low: low[i] as string, high: high[i] as string }));
+}
+
+/** For the helper that prints in other units. */
+export const inUnits = (q: Quantity, show: "in" | "cm"): string => printExactly(q, show);

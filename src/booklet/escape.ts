@@ -1,0 +1,9 @@
+/** Text of the maker's own put into Markdown so that it stays text. */
+
+/** Escapes what CommonMark and pipe tables would read as markup; line breaks become spaces. */
+export function escapeMarkdown(text: string): string {
+  return text
+    .replace(/\s*[\r\n]+\s*/g, " ")
+    .replace(/[\\`*_[\]<>|~#&{}]/g, "\\$&")
+    .replace(/^([-+=]|\d+(?=[.)]))/, (start) => (/^\d/.test(start) ? `${start}\\` : `\\${start}`));
+}

@@ -1,0 +1,75 @@
+/** What a chapter may ask with {{#if is.…}}. */
+import { compare, isNegative, isWhole, isZero, plain, type Quantity } from "../quantity/quantity.ts";
+import type { Plan } from "../solve/plan.ts";
+
+/** Every flag, true or false, for this plan. */
+export function flagsOf(plan: Plan) {
+  const { recipe, sections, opening, balance } = plan;
+  const { wearer, cloth, skirt, fullness, attach } = recipe;
+  const quantity = (name: string): Quantity | undefined => plan.values.get(name)?.quantity;
+  const first = sections[0];
+  const equalSections = sections.every(
+    (section) =>
+      first !== undefined &&
+      section.pleats === first.pleats &&
+      compare(section.cloth, first.cloth) === 0 &&
+      compare(section.waist, first.waist) === 0,
+  );
+  const longAndShort = sections.filter(({ style }) => style === "long-and-short").length;
+  const weight = quantity("skirt.weight");
+  return {
+    faced: skirt.hem.kind === "faced",
+    turned: skirt.hem.kind === "turned",
+    ownFacing: skirt.hem.kind === "faced" && skirt.hem.cloth === "own",
+    braid: skirt.braid,
+    stay: fullness.stay !== undefined,
+    slit: opening.kind === "slit",
+    seamOpening: opening.kind === "seam",
+    longAndShort: longAndShort > 0,
+    even: longAndShort < sections.length,
+    mixedStyles: longAndShort > 0 && longAndShort < sections.length,
+    trialSewn: fullness.trial !== undefined,
+    estimatedOnly: fullness.trial === undefined,
+    trialKept: plan.values.get("section.pleats")?.how.includes("trial.pitch") ?? false,
+    unlikeSides: wearer.unlikeSides,
+    made: attach.made !== undefined,
+    halfBreadth: !isWhole(quantity("breadths.count") as Quantity),
+    metric: recipe.show === "cm",
+    drawnAlong: fullness.thread === "drawn-along",
+    fullLength: fullness.thread === "full-length",
+    cotton: cloth.fibre === "cotton",
+    linen: cloth.fibre === "linen",
+    wool: cloth.fibre === "wool",
+    silk: cloth.fibre === "silk",
+    sheer: cloth.sheer,
+    hoop: wearer.hoop !== undefined,
+    weight: weight !== undefined,
+    heavy: plan.messages.some(({ code }) => code === "heavy"),
+    year: recipe.year !== undefined,
+    wearer: wearer.name !== undefined,
+    over: wearer.over !== undefined,
+    fibre: cloth.fibre !== undefined,
+    shrinks: !isZero(cloth.shrinkage),
+    repeatAcross: cloth.repeat?.across !== undefined,
+    repeatDown: cloth.repeat?.down !== undefined,
+    onePiece: attach.band.from === "one-piece",
+    facedBand: attach.band.from === "faced",
+    everyOther: attach.whip === "every-other",
+    hooksAllAlong: attach.placketHooks === "all-along",
+    equalSections,
+    doubledThread: compare(fullness.strands, plain(2n)) === 0,
+    threeRows: fullness.rows >= 3,
+    warnings: plan.messages.some(({ level }) => level === "warning"),
+    remarks: plan.messages.some(({ level }) => level === "note"),
+    thickness: cloth.thickness !== undefined,
+    ease: !isZero(wearer.ease),
+    negativeEase: isNegative(wearer.ease),
+    petticoat: recipe.garment === "petticoat",
+    cfSeam: plan.seams.some(({ station }) => isZero(station)),
+    cbSeam: plan.seams.some(({ station, kind }) => kind !== "slit" && compare(station, plain("1/2")) === 0),
+    remainder: sections.some(({ remainder }) => !isZero(remainder)),
+    evenTurnDown: balance.every(
+      ({ turnDown }) => balance[0] !== undefined && compare(turnDown, balance[0].turnDown) === 0,
+    ),
+  };
+}

@@ -1,0 +1,36 @@
+/** Plan -> Markdown, with number marks still in it; `withoutMarks` makes the file. */
+import type { Plan } from "../solve/plan.ts";
+import { CHAPTERS } from "./chapters.ts";
+import { contextOf } from "./context.ts";
+import { guard, renderChapter } from "./engine.ts";
+import { escapeMarkdown } from "./escape.ts";
+
+/** One chapter's Markdown by its name. */
+export interface ChapterText {
+  readonly name: string;
+  readonly markdown: string;
+}
+
+/**
+ * Every chapter of the booklet, in order. `figures` gives each drawing's title by its name. Throws TemplateError when
+ * a template asks for what is not there.
+ */
+export function writeChapters(plan: Plan, figures: Readonly<Record<string, string>>): ChapterText[] {
+  const guarded = guard({ ...contextOf(plan), figures });
+  return CHAPTERS.map((name) => ({ name, markdown: tidy(renderChapter(name, guarded)) }));
+}
+
+/** The whole booklet as one Markdown text: the title, then the chapters. */
+export function joinChapters(plan: Plan, chapters: readonly ChapterText[]): string {
+  return [`# ${escapeMarkdown(plan.recipe.title)}`, ...chapters.map(({ markdown }) => markdown)]
+    .join("\n\n")
+    .concat("\n");
+}
+
+/** No more than one blank line, none at the ends, none trailing on a line. */
+function tidy(markdown: string): string {
+  return markdown
+    .replace(/[ \t]+$/gm, "")
+    .replace(/\n{3,}/g, "\n\n")
+    .trim();
+}

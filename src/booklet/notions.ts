@@ -1,0 +1,51 @@
+/** What to buy and have ready, with amounts from the plan. Thread is a supply, scissors a tool (schema.org HowTo). */
+import type { Plan } from "../solve/plan.ts";
+import { marked } from "./marks.ts";
+
+export interface Notion {
+  readonly thing: string;
+  readonly amount: string;
+  readonly where: string;
+  readonly kind: "supply" | "tool";
+}
+
+/** The list, in the order of use. Amounts carry number marks. */
+export function notionsOf(plan: Plan): Notion[] {
+  const { recipe, values } = plan;
+  const value = (name: string): string => marked(name, values.get(name)?.shown ?? "");
+  const list: Notion[] = [
+    {
+      thing: recipe.cloth.name,
+      amount: `${value("cloth.buy")}, ${value("cloth.width")} wide`,
+      where: "breadths, band, placket",
+      kind: "supply",
+    },
+  ];
+  const add = (thing: string, amount: string, where: string, kind: Notion["kind"] = "supply"): void => {
+    list.push({ thing, amount, where, kind });
+  };
+  if (recipe.skirt.hem.kind === "faced" && recipe.skirt.hem.cloth === "other") {
+    add("facing cloth", `${value("facing.length")} in strips ${value("facing.depth")} deep`, "hem facing");
+  }
+  if (recipe.fullness.stay)
+    add(
+      recipe.fullness.stay.name ?? "stay",
+      `strips ${value("waist.seam")} and over in all, on the straight`,
+      "in the turn-down",
+    );
+  if (recipe.skirt.braid) add("hem braid", value("braid.length"), "hem edge");
+  add("gauging thread, strong and waxed", value("gauging.thread"), "the rows of gauging");
+  add("sewing thread", "one reel", "seams, hem, whipping");
+  add("hooks and eyes", value("hooks.count"), "band and placket");
+  add("firm tape as deep as the band", value("waist.seam"), "measuring and fitting");
+  add("beeswax", "a small cake", "threads");
+  add(
+    "needles: sharps for the rows, a short between for whipping",
+    "two of each",
+    "gauging and whipping",
+    "tool",
+  );
+  add("pins", value("pins.count"), "counted out and back", "tool");
+  add("thimble, shears, small scissors, tape, tested chalk", "one of each", "throughout", "tool");
+  return list;
+}

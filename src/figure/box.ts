@@ -1,0 +1,67 @@
+/** Boxes and straight lines on the page: do they meet? */
+import type { Point } from "./svg.ts";
+
+export interface Box {
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+}
+
+export interface Segment {
+  readonly from: Point;
+  readonly to: Point;
+}
+
+/** Do two boxes share any area? Touching edges do not. */
+export function overlap(a: Box, b: Box): boolean {
+  return a.x < b.x + b.width && b.x < a.x + a.width && a.y < b.y + b.height && b.y < a.y + a.height;
+}
+
+/** A box made larger on every side. */
+export function grown(box: Box, by: number): Box {
+  return { x: box.x - by, y: box.y - by, width: box.width + 2 * by, height: box.height + 2 * by };
+}
+
+/** The share of a segment that lies inside a box, from and to as parts of its length; undefined if none does. */
+export function inside({ from, to }: Segment, box: Box): readonly [number, number] | undefined {
+  let start = 0;
+  let end = 1;
+  const sides: readonly (readonly [number, number, number, number])[] = [
+    [from.x, to.x - from.x, box.x, box.x + box.width],
+    [from.y, to.y - from.y, box.y, box.y + box.height],
+  ];
+  for (const [at, way, low, high] of sides) {
+    if (way === 0) {
+      if (at <= low || at >= high) return undefined;
+      continue;
+    }
+    const a = (low - at) / way;
+    const b = (high - at) / way;
+    start = Math.max(start, Math.min(a, b));
+    end = Math.min(end, Math.max(a, b));
+  }
+  return start < end ? [start, end] : undefined;
+}
+
+/** What is left of a segment outside a box: none, one or two pieces. */
+export function outside(segment: Segment, box: Box): Segment[] {
+  const hidden = inside(segment, box);
+  if (!hidden) return [segment];
+  const at = (t: number): Point => ({
+    x: segment.from.x + (segment.to.x - segment.from.x) * t,
+    y: segment.from.y + (segment.to.y - segment.from.y) * t,
+  });
+  const pieces: Segment[] = [];
+  if (hidden[0] > 0) pieces.push({ from: segment.from, to: at(hidden[0]) });
+  if (hidden[1] < 1) pieces.push({ from: at(hidden[1]), to: segment.to });
+  return pieces;
+}
+
+/** The point of a box nearest to a point outside it. */
+export function nearestOn(box: Box, { x, y }: Point): Point {
+  return {
+    x: Math.min(Math.max(x, box.x), box.x + box.width),
+    y: Math.min(Math.max(y, box.y), box.y + box.height),
+  };
+}

@@ -1,0 +1,65 @@
+/** The nearest known name to a mistyped one. */
+
+/** Longer names are not compared: nobody mistypes a key of this length, and the work grows with its square. */
+const LONGEST = 60;
+
+/** Case, underscores, spaces and camelCase are not counted as mistakes. */
+function folded(name: string): string {
+  return name
+    .replace(/([a-z])([A-Z])/g, "$1-$2")
+    .toLowerCase()
+    .replace(/[_ ]/g, "-");
+}
+
+/**
+ * How many single changes turn one word into the other: a letter put in, left out, changed, or two neighbours swapped
+ * (optimal string alignment).
+ */
+export function distance(a: string, b: string): number {
+  let beforeLast: number[] = [];
+  let last = Array.from({ length: b.length + 1 }, (_, j) => j);
+  for (let i = 1; i <= a.length; i += 1) {
+    const row = [i];
+    for (let j = 1; j <= b.length; j += 1) {
+      const same = a[i - 1] === b[j - 1] ? 0 : 1;
+      let best = Math.min(at(last, j) + 1, at(row, j - 1) + 1, at(last, j - 1) + same);
+      if (i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1]) {
+        best = Math.min(best, at(beforeLast, j - 2) + 1);
+      }
+      row.push(best);
+    }
+    beforeLast = last;
+    last = row;
+  }
+  return at(last, b.length);
+}
+
+function at(row: readonly number[], index: number): number {
+  return row[index] ?? Number.POSITIVE_INFINITY;
+}
+
+/** Names this near are offered: one change in three letters, one at least. */
+function nearEnough(a: string, b: string): number {
+  return Math.max(1, Math.floor(Math.max(a.length, b.length) / 3));
+}
+
+/**
+ * The known name nearest to `name`, or undefined when none is close enough to be meant. Of equally near names the one
+ * that comes first in `known` is taken. Names of one or two letters are only matched when they differ by case or hyphen.
+ */
+export function nearest(name: string, known: Iterable<string>): string | undefined {
+  if (name.length > LONGEST) return undefined;
+  const wanted = folded(name);
+  let best: string | undefined;
+  let fewest = Number.POSITIVE_INFINITY;
+  for (const candidate of known) {
+    const other = folded(candidate);
+    const changes = distance(wanted, other);
+    const most = Math.min(wanted.length, other.length) < 3 ? 0 : nearEnough(wanted, other);
+    if (changes <= most && changes < fewest) {
+      best = candidate;
+      fewest = changes;
+    }
+  }
+  return best;
+}

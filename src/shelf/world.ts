@@ -1,0 +1,52 @@
+/** The world as an argument: streams and file system, so that everything above can be tried without touching either. */
+import {
+  existsSync,
+  mkdirSync,
+  readdirSync,
+  readFileSync,
+  renameSync,
+  rmSync,
+  statSync,
+  writeFileSync,
+} from "node:fs";
+import { resolve } from "node:path";
+
+export interface World {
+  out(text: string): void;
+  err(text: string): void;
+  /** Is the error stream a terminal that can redraw a line? */
+  readonly terminal: boolean;
+  /** A path as given, made absolute. */
+  resolve(path: string): string;
+  kind(path: string): "file" | "folder" | undefined;
+  list(folder: string): string[];
+  read(path: string): Uint8Array;
+  write(path: string, text: string): void;
+  makeFolder(path: string): void;
+  rename(from: string, to: string): void;
+  remove(path: string): void;
+  /** Differs between processes running at once. */
+  readonly unique: string;
+}
+
+/** The real one. */
+export function nodeWorld(process: NodeJS.Process): World {
+  return {
+    out: (text) => void process.stdout.write(text),
+    err: (text) => void process.stderr.write(text),
+    terminal: process.stderr.isTTY === true,
+    resolve: (path) => resolve(process.cwd(), path),
+    kind(path) {
+      if (!existsSync(path)) return undefined;
+      const stat = statSync(path);
+      return stat.isDirectory() ? "folder" : "file";
+    },
+    list: (folder) => readdirSync(folder).sort(),
+    read: (path) => readFileSync(path),
+    write: (path, text) => writeFileSync(path, text),
+    makeFolder: (path) => void mkdirSync(path, { recursive: true }),
+    rename: renameSync,
+    remove: (path) => rmSync(path, { recursive: true, force: true }),
+    unique: String(process.pid),
+  };
+}

@@ -1,0 +1,14 @@
+import { defineConfig } from "vitest/config";
+import { viteAssets } from "../src/build/assets.mjs";
+
+export default defineConfig({
+  root: new URL("..", import.meta.url).pathname,
+  plugins: [viteAssets()],
+  test: {
+    include: ["tests/**/*.test.ts"],
+    exclude: ["tests/**/*.long.test.ts"],
+    testTimeout: 60_000,
+    hookTimeout: 60_000,
+    maxWorkers: 2,
+  },
+});
