@@ -1,4 +1,8 @@
-import { defineConfig, mergeConfig } from "vitest/config";
-import base from "./vitest.config.ts";
+import { defineConfig } from "vitest/config";
+import { viteAssets } from "../src/build/assets.mjs";
 
-export default mergeConfig(base, defineConfig({ test: { include: ["tests/**/*.long.test.ts"], exclude: [], testTimeout: 3_600_000 } }));
+export default defineConfig({
+  root: new URL("..", import.meta.url).pathname,
+  plugins: [viteAssets()],
+  test: { include: ["tests/**/*.long.test.ts"], testTimeout: 3_600_000, maxWorkers: 2 },
+});

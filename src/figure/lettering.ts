@@ -3,7 +3,7 @@
 /** Widths in parts of the lettering's size, a little over those of the widest common sans-serif. */
 const WIDTHS: readonly (readonly [RegExp, number])[] = [
   [/[ijlI.,:;'|!]/, 0.36],
-  [/[ ftr()[\]/\-"]/, 0.44],
+  [/[ \u00a0ftr()[\]/\-"]/, 0.44],
   [/[mMW@%]/, 1],
   [/[wA-Z+=<>~×]/, 0.84],
   [/[ -~–½¼¾·]/, 0.66],

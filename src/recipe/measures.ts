@@ -27,7 +27,7 @@ const NAMES: Partial<Record<Kind, string>> = {
 };
 
 function measure(kind: Kind, dim: Dim, options: Options, refuse?: RegExp): Field<Quantity> {
-  const within = limiter(dim, options);
+  const within = limiter(kind, dim, options);
   return field<Quantity>({ kind, ...options }, (written): Read<Quantity> => {
     const strange = refuse?.exec(written);
     const code = `not-a-${kind}`;
@@ -62,7 +62,11 @@ function told(text: string, q: Quantity): string {
     : text;
 }
 
-function limiter(dim: Dim, limits: Limits): (written: string, q: Quantity) => Problem | undefined {
+function limiter(
+  kind: Kind,
+  dim: Dim,
+  limits: Limits,
+): (written: string, q: Quantity) => Problem | undefined {
   const above = limit(limits.above, dim);
   const least = limit(limits.least, dim);
   const most = limit(limits.most, dim);
@@ -75,7 +79,12 @@ function limiter(dim: Dim, limits: Limits): (written: string, q: Quantity) => Pr
   const expected = words.join(", ");
   return (written, q) => {
     const shown = quoted(written.trim());
-    const off = (text: string): Problem => ({ code: "limit", text, expected, hint: hintOf(dim) });
+    const off = (text: string): Problem => ({
+      code: "limit",
+      text,
+      expected,
+      hint: HINTS[kind] ?? "check the number",
+    });
     if (limits.step && !isWhole(limits.step === "half" ? mul(q, plain(2n)) : q)) {
       return off(`${shown} is not ${limits.step === "half" ? "a whole or a half" : "a whole"} number`);
     }
@@ -85,9 +94,10 @@ function limiter(dim: Dim, limits: Limits): (written: string, q: Quantity) => Pr
   };
 }
 
-function hintOf(dim: Dim): string {
-  return dim === LENGTH ? "check the measure and its unit" : "check the number";
-}
+const HINTS: Partial<Record<Kind, string>> = {
+  length: "check the measure and its unit",
+  share: "check the share, and write parts of a hundred with their sign, as 3 %",
+};
 
 /** A length with its unit, as a maker writes it. */
 export const length = (options: Options): Field<Quantity> => measure("length", LENGTH, options);

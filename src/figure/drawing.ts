@@ -1,0 +1,189 @@
+/** One drawing in the making: lines and fillings are put down, labels wait for their places, notes follow below. */
+import type { Element } from "hast";
+import type { Box, Segment } from "./box.ts";
+import type { Figure, FigureName } from "./figure.ts";
+import { drawKey } from "./key.ts";
+import { Labels, type Placed, type Wish } from "./labels.ts";
+import {
+  type Filling,
+  fillingId,
+  LETTERING,
+  type LineKind,
+  LINES,
+  PICTURE,
+  patternOf,
+} from "./language.ts";
+import { linesOf, widthOf } from "./lettering.ts";
+import { type Attributes, el, type Point, through } from "./svg.ts";
+
+interface Waiting {
+  readonly wish: Wish;
+  /** Called when the place is known, to draw what depends on it. */
+  readonly then?: (box: Box) => void;
+}
+
+export class Drawing {
+  readonly name: FigureName;
+  readonly labels = new Labels();
+  /** Everything so far ends above this line. */
+  bottom: number = PICTURE.margin;
+  private readonly shapes: Element[] = [];
+  private readonly lettering: Element[] = [];
+  private readonly usedLines = new Set<LineKind>();
+  private readonly usedFillings = new Set<Filling>();
+  private waiting: Waiting[] = [];
+
+  constructor(name: FigureName) {
+    this.name = name;
+  }
+
+  /** The picture reaches down to here at least. */
+  reach(y: number): void {
+    this.bottom = Math.max(this.bottom, y);
+  }
+
+  /** A line of one kind through points. Labels keep off it unless it is `soft`. */
+  line(kind: LineKind, points: readonly Point[], { soft = false, closed = false } = {}): void {
+    this.usedLines.add(kind);
+    this.shapes.push(el("path", { d: through(points, closed), ...LINES[kind].attributes }));
+    for (const { y } of points) this.reach(y);
+    if (!soft) this.avoid(closed ? [...points, points[0] as Point] : points);
+  }
+
+  /** Labels keep off these lines. */
+  avoid(points: readonly Point[]): void {
+    for (let i = 1; i < points.length; i += 1) {
+      this.labels.lines.push({ from: points[i - 1] as Point, to: points[i] as Point });
+    }
+  }
+
+  /** Labels keep out of this area while there is other room. */
+  keepClear(box: Box): void {
+    this.labels.areas.push(box);
+  }
+
+  /** An area filled with one of the patterns; several outlines leave holes. */
+  fill(filling: Filling, d: string): void {
+    this.usedFillings.add(filling);
+    const fill = `url(#${fillingId(this.name, filling)})`;
+    this.shapes.push(el("path", { d, fill, fillRule: "evenodd", stroke: "none" }));
+  }
+
+  /** A small solid dot, such as a needle mark. */
+  dot({ x, y }: Point, radius: number, attributes: Attributes = {}): void {
+    this.shapes.push(el("circle", { cx: x, cy: y, r: radius, fill: "currentColor", ...attributes }));
+    this.reach(y + radius);
+  }
+
+  /** A solid shape without outline, such as an arrow's head. */
+  solid(points: readonly Point[]): void {
+    this.shapes.push(el("path", { d: through(points, true), fill: "currentColor", stroke: "none" }));
+  }
+
+  /** A label that waits for its place until the drawing round it is done. */
+  label(text: string, at: Point, wish: Omit<Wish, "text" | "at"> = {}, then?: (box: Box) => void): void {
+    const waiting = { wish: { ...wish, text, at } };
+    this.waiting.push(then ? { ...waiting, then } : waiting);
+  }
+
+  /** Places the labels that wait. Returns the foot of everything so far. */
+  settle(): number {
+    for (const { wish, then } of this.waiting) {
+      const placed = this.labels.place(wish, this.bottom);
+      this.write(placed);
+      if (placed.leader) this.lead(placed.leader);
+      then?.(placed.box);
+    }
+    this.waiting = [];
+    return this.bottom;
+  }
+
+  /** A line of lettering across the picture, below everything so far. Headings say which side is seen and which way is up. */
+  note(text: string, { bold = false, above = 6 } = {}): void {
+    this.settle();
+    const size = bold ? LETTERING.heading : LETTERING.note;
+    const limit = PICTURE.width - 2 * PICTURE.margin;
+    const lines = linesOf(text, limit, size, bold);
+    const width = Math.max(...lines.map((line) => widthOf(line, size, bold)));
+    const box = {
+      x: PICTURE.margin,
+      y: this.bottom + above,
+      width,
+      height: lines.length * size * LETTERING.line,
+    };
+    this.set(lines, size, box, bold);
+    this.labels.top = this.bottom + 2;
+  }
+
+  /** Lettering in a place of its own, from the left; labels keep clear of it. */
+  set(lines: readonly string[], size: number, box: Box, bold = false): void {
+    const placed: Placed = {
+      wish: { text: lines.join(" "), at: box, bold },
+      lines,
+      size,
+      box,
+      leader: undefined,
+    };
+    this.labels.fix(placed);
+    this.write(placed, "start");
+  }
+
+  heading(text: string): void {
+    this.note(text, { bold: true, above: this.bottom > PICTURE.margin ? 12 : 0 });
+  }
+
+  /** Finishes: the key of the lines and fillings used, title, description. */
+  finish(title: string, description: string): Figure {
+    this.settle();
+    drawKey(this, this.usedLines, this.usedFillings);
+    const ids = [`fig-${this.name}-title`, `fig-${this.name}-desc`] as const;
+    const height = Math.ceil(this.bottom + PICTURE.margin);
+    const svg = el(
+      "svg",
+      {
+        viewBox: `0 0 ${PICTURE.width} ${height}`,
+        role: "img",
+        ariaLabelledBy: [...ids],
+        fontFamily: "sans-serif",
+      },
+      [
+        el("title", { id: ids[0] }, [title]),
+        el("desc", { id: ids[1] }, [description]),
+        el(
+          "defs",
+          {},
+          [...this.usedFillings].map((filling) => patternOf(this.name, filling)),
+        ),
+        ...this.shapes,
+        el("g", { fill: "currentColor", stroke: "none" }, this.lettering),
+      ],
+    );
+    return { name: this.name, title, description, svg };
+  }
+
+  private lead(leader: Segment): void {
+    this.line("leader", [leader.from, leader.to], { soft: true });
+    this.dot(leader.to, 1.3);
+  }
+
+  private write({ lines, size, box, wish }: Placed, anchor: "start" | "middle" = "middle"): void {
+    const x = anchor === "start" ? box.x : box.x + box.width / 2;
+    for (const [i, words] of lines.entries()) {
+      const y = box.y + (i + 0.78) * size * LETTERING.line + 0.06 * size;
+      this.lettering.push(
+        el(
+          "text",
+          {
+            x,
+            y,
+            fontSize: size,
+            ...(anchor === "middle" ? { textAnchor: "middle" } : {}),
+            ...(wish.bold ? { fontWeight: "bold" } : {}),
+          },
+          [words],
+        ),
+      );
+    }
+    this.reach(box.y + box.height);
+  }
+}

@@ -1,0 +1,15 @@
+/** A figure: a drawing with a title and a description in words. */
+import type { Element } from "hast";
+
+export const FIGURE_NAMES = ["finished", "layout", "balance", "gauging", "drawn-up", "whipping"] as const;
+
+export type FigureName = (typeof FIGURE_NAMES)[number];
+
+export interface Figure {
+  readonly name: string;
+  readonly title: string;
+  /** What the drawing shows, in words and in this garment's numbers. */
+  readonly description: string;
+  /** An `svg` element with a title and a desc; it stands alone or inside a page, in the colour of the text round it. */
+  readonly svg: Element;
+}

@@ -1,0 +1,108 @@
+/** The typed recipe out of the front matter with every default filled in. */
+import { toCount } from "../quantity/quantity.ts";
+import { aTenth } from "./given.ts";
+import type { Attach, Cloth, Fullness, Hoop, Recipe, Skirt, WaistToFloor, Wearer, Work } from "./recipe.ts";
+import type { Filled } from "./schema/recipe.ts";
+import { tidy } from "./tidy.ts";
+
+/** Everything of a recipe that comes from its keys alone. Rules between keys must have been checked. */
+export type Measured = Omit<Recipe, "given" | "chosenByDefault" | "places" | "body">;
+
+export function buildRecipe(filled: Filled): Measured {
+  const { title, garment, year, show, tape } = filled;
+  return tidy({
+    title,
+    garment,
+    year,
+    show,
+    tape,
+    wearer: wearerOf(filled.wearer),
+    cloth: clothOf(filled.cloth),
+    skirt: skirtOf(filled.skirt),
+    fullness: fullnessOf(filled.fullness),
+    attach: attachOf(filled.attach),
+    work: workOf(filled.work),
+  });
+}
+
+function wearerOf({ name, waist, ease, over, ...rest }: Filled["wearer"]): Wearer {
+  const floor = rest["waist-to-floor"];
+  return tidy({
+    name,
+    waist,
+    ease,
+    waistToFloor: floor && lengthsOf(floor),
+    unlikeSides: floor?.left !== undefined,
+    waistHeight: rest["waist-height"],
+    over,
+    hoop: rest.hoop && (tidy(rest.hoop) satisfies Hoop),
+  });
+}
+
+function lengthsOf({ front, side, left = side, right = side, back }: FloorKeys): WaistToFloor {
+  if (!left || !right) throw new Error("waist-to-floor has no length at the sides");
+  return { front, left, right, back };
+}
+type FloorKeys = NonNullable<Filled["wearer"]["waist-to-floor"]>;
+
+function clothOf(cloth: Filled["cloth"]): Cloth {
+  const { name, fibre, sheer, width, selvedge, weight, repeat, shrinkage } = cloth;
+  const tenfold = cloth["ten-layers"];
+  const thickness = cloth.thickness ?? (tenfold && aTenth(tenfold));
+  return tidy({ name, fibre, sheer, width, selvedge, thickness, weight, repeat, shrinkage });
+}
+
+function skirtOf(skirt: Filled["skirt"]): Skirt {
+  const { breadths, round, seam, braid, placket, pocket, tucks, flounces } = skirt;
+  const { kind, depth, cloth } = skirt.hem;
+  return tidy({
+    breadths,
+    round,
+    centreFront: skirt["centre-front"],
+    seam,
+    offFloor: skirt["off-floor"],
+    hem: { kind, depth, cloth },
+    braid,
+    turnDown: skirt["turn-down"],
+    placket,
+    pocket,
+    tucks,
+    flounces,
+  });
+}
+
+function fullnessOf(fullness: Filled["fullness"]): Fullness {
+  const { method, zones, rows, stay, thread, strands, trial } = fullness;
+  return tidy({
+    method,
+    zones,
+    gaugedBack: fullness["gauged-back"],
+    flatFront: fullness["flat-front"],
+    rows: toCount(rows),
+    firstRow: fullness["first-row"],
+    betweenRows: fullness["between-rows"],
+    pleatsPerInch: fullness["pleats-per-inch"],
+    finestBite: fullness["finest-bite"],
+    deepestPitch: fullness["deepest-pitch"],
+    followRepeat: fullness["follow-repeat"],
+    stay,
+    thread,
+    strands,
+    trial: trial && { cloth: trial.cloth, pleats: trial.pleats, closesTo: trial["closes-to"] },
+  });
+}
+
+function attachOf(attach: Filled["attach"]): Attach {
+  const { to, made, band, piping, whip, opening } = attach;
+  return tidy({
+    to,
+    made,
+    band,
+    piping,
+    whip,
+    placketHooks: attach["placket-hooks"],
+    opening: tidy({ at: opening.at, fromCentre: opening["from-centre"] }),
+  });
+}
+
+const workOf = ({ rates }: Filled["work"]): Work => ({ rates });

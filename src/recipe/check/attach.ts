@@ -1,0 +1,39 @@
+/** The opening (trade: setting, attaching, closing). */
+
+import { printExactly } from "../../quantity/print.ts";
+import { add, div, less, plain } from "../../quantity/quantity.ts";
+import type { Checking } from "./check.ts";
+
+export function checkAttach({ values, written, say, sayOfKey }: Checking): void {
+  const { at } = values.attach?.opening ?? {};
+  if (at === undefined) return;
+  const off = at === "front-left" || at === "front-right";
+  const given = written("attach.opening.from-centre");
+  if (off && !given) {
+    sayOfKey("attach.opening", {
+      code: "no-from-centre",
+      text: `an opening at ${at} needs its distance from centre front`,
+      hint: `write opening: {at: ${at}, from-centre: 5 in}`,
+    });
+  }
+  if (!off && given) {
+    sayOfKey("attach.opening.from-centre", {
+      code: "from-centre",
+      text: `from-centre is given for an opening at ${at}, which is a place already`,
+      expected: "from-centre only with front-left or front-right",
+      hint: "leave from-centre out, or write at: front-left or at: front-right",
+    });
+  }
+  const { waist, ease } = values.wearer ?? {};
+  const seam = values.attach?.made ?? (waist && ease && add(waist, ease));
+  const from = values.attach?.opening?.["from-centre"];
+  if (!off || !from || !seam) return;
+  const half = div(seam, plain(2n));
+  if (less(from, half)) return;
+  say("attach.opening.from-centre", {
+    code: "from-centre",
+    text: "the opening would lie at centre back or past it",
+    expected: `less than half the waist seam, ${printExactly(half, values.show ?? "in")}`,
+    hint: "check the distance, or write at: centre-back",
+  });
+}

@@ -1,0 +1,80 @@
+/** Breadths, turn-down and hem height (trade: waist and breadths; lengths and balance). */
+
+import { printExactly } from "../../quantity/print.ts";
+import { add, isWhole, less, mul, plain, type Quantity } from "../../quantity/quantity.ts";
+import type { Checking } from "./check.ts";
+import { isGauged } from "./gauged.ts";
+
+export function checkSkirt(checking: Checking): void {
+  checkBreadths(checking);
+  checkTurnDown(checking);
+  checkOffFloor(checking);
+}
+
+function checkBreadths({ values, written, sayOfKey }: Checking): void {
+  const breadths = written("skirt.breadths");
+  const round = written("skirt.round");
+  if (breadths && round) {
+    sayOfKey("skirt.round", {
+      code: "breadths-and-round",
+      text: "breadths and round are both given",
+      expected: "one of the two",
+      hint: "keep breadths to fix how many; keep round to have them chosen",
+    });
+  }
+  if (written("skirt") && !breadths && !round) {
+    sayOfKey("skirt", {
+      code: "no-breadths",
+      text: "neither breadths nor round is given",
+      expected: "one of the two",
+      hint: "write breadths: 4, or round: 165 in, inside skirt",
+    });
+  }
+  const count = values.skirt?.breadths;
+  if (count && !isWhole(count) && written("skirt.centre-front")) {
+    sayOfKey("skirt.centre-front", {
+      code: "half-breadth-front",
+      text: "centre-front is given with a half breadth",
+      expected: "no centre-front: a half breadth is centred at the front",
+      hint: "leave centre-front out, or take whole breadths",
+    });
+  }
+}
+
+/** The rows must go through the turned layer: the last one, and the margin under it, lie within the turn-down. */
+function checkTurnDown(checking: Checking): void {
+  const { values, say } = checking;
+  const least = values.skirt?.["turn-down"];
+  const { rows, margin } = values.fullness ?? {};
+  const first = values.fullness?.["first-row"];
+  const between = values.fullness?.["between-rows"];
+  if (!least || !rows || !margin || !first || !between || !isGauged(checking)) return;
+  const needed = add(add(first, mul(between, add(rows, plain(-1n)))), margin);
+  if (!less(least, needed)) return;
+  say("skirt.turn-down", {
+    code: "turn-down-and-rows",
+    text: "the turn-down does not reach below the last row: the rows would miss the turned layer",
+    expected: `at least ${shown(needed, checking)}: first row, the rows below it, and ${shown(margin, checking)} under the last`,
+    hint: "deepen the turn-down, or put the rows closer or leave one out",
+  });
+}
+
+function checkOffFloor(checking: Checking): void {
+  const { values, written, say } = checking;
+  const off = values.skirt?.["off-floor"];
+  const floor = values.wearer?.["waist-to-floor"];
+  if (!off || !floor) return;
+  for (const station of ["front", "side", "left", "right", "back"] as const) {
+    const length = floor[station];
+    if (!length || less(off, length)) continue;
+    say(written("skirt.off-floor") ? "skirt.off-floor" : `wearer.waist-to-floor.${station}`, {
+      code: "no-length",
+      text: `the hem hangs as high off the floor as the waist at the ${station}: no length is left`,
+      expected: `off-floor less than ${shown(length, checking)}`,
+      hint: "check off-floor and waist-to-floor",
+    });
+    return;
+  }
+}
+
+const shown = (q: Quantity, { values }: Checking): string => printExactly(q, values.show ?? "in");

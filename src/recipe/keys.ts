@@ -1,0 +1,36 @@
+/** The schema as a flat list: every key of a recipe with what it means, for lookups and for a reference. */
+import { type AnySchema, isOpen, isRequired, type Shape, shapeOf } from "./meta.ts";
+import { FRONT_MATTER } from "./schema/recipe.ts";
+
+export interface Key {
+  /** The recipe's path; an entry of a list is `*`: `fullness.zones.*.set`. */
+  readonly path: string;
+  readonly name: string;
+  readonly shape: Shape;
+  /** Must it be written when its block is? */
+  readonly required: boolean;
+}
+
+function* keysOf(schema: AnySchema, path: string): Generator<Key> {
+  const shape = shapeOf(schema);
+  if (shape.is === "list") yield* keysOf(shape.item, `${path}.*`);
+  if (shape.is !== "block") return;
+  for (const [name, entry] of Object.entries(shape.entries)) {
+    const inner = path === "" ? name : `${path}.${name}`;
+    const found = shapeOf(entry);
+    if (!isOpen(found)) continue;
+    yield { path: inner, name, shape: found, required: isRequired(found) };
+    yield* keysOf(entry, inner);
+  }
+}
+
+/** Every key that a recipe may set, in the order of the reference. */
+export const KEYS: readonly Key[] = [...keysOf(FRONT_MATTER, "")];
+
+/** Blocks other than `besides` that hold a key of this name, for one that stands in the wrong block. */
+export function homesOf(name: string, besides: string): readonly string[] {
+  const at = (path: string): string => (path.includes(".") ? path.slice(0, path.lastIndexOf(".")) : "");
+  return KEYS.filter((key) => key.name === name && at(key.path) !== besides && !key.path.startsWith("sizes"))
+    .map((key) => at(key.path))
+    .filter((home) => !home.includes("*"));
+}

@@ -1,0 +1,123 @@
+/** What the skirt is set to, and how it closes. */
+import { block, optional } from "../blocks.ts";
+import { byDefault, choice } from "../fields.ts";
+import { length } from "../measures.ts";
+
+const BAND = block(
+  "the waistband, or the short band of a part band",
+  {
+    depth: length({
+      about: "finished depth",
+      example: "1 1/4 in",
+      byDefault: byDefault("1 1/4 in", "3 cm"),
+      above: "0 in",
+      most: "12 in",
+    }),
+    lap: length({
+      about: "band that passes under or over at the closing",
+      example: "1 in",
+      byDefault: byDefault("1 in", "2.5 cm"),
+      least: "0 in",
+      most: "40 in",
+    }),
+    turning: length({
+      about: "turned in at each edge",
+      example: "1/2 in",
+      byDefault: byDefault("1/2 in", "1.2 cm"),
+      above: "0 in",
+      most: "4 in",
+    }),
+    from: choice(["one-piece", "faced"], {
+      about: "folded from one piece, or two pieces",
+      example: "one-piece",
+      byDefault: byDefault("one-piece"),
+    }),
+  },
+  { always: true },
+);
+
+const PIPING = block("a corded edge; on a waistband only if given", {
+  cord: length({
+    about: "thickness of the cord",
+    example: "1/16 in",
+    byDefault: byDefault("1/16 in", "1.5 mm"),
+    above: "0 in",
+    most: "1 in",
+  }),
+  turning: length({
+    about: "turning of the strip that covers the cord",
+    example: "1/2 in",
+    sameAs: "attach.band.turning",
+    above: "0 in",
+    most: "4 in",
+  }),
+});
+
+/** Where the opening may be. */
+export const OPENINGS = [
+  "centre-front",
+  "centre-back",
+  "side-left",
+  "side-right",
+  "front-left",
+  "front-right",
+] as const;
+
+const OPENING = block(
+  "where the skirt opens",
+  {
+    at: choice(OPENINGS, {
+      about: "at which place; left and right are the wearer's",
+      example: "centre-back",
+      byDefault: byDefault("centre-back"),
+    }),
+    "from-centre": optional(
+      length({
+        about: "with front-left or front-right: how far from centre front on the waist seam",
+        example: "5 in",
+        above: "0 in",
+        most: "100 in",
+      }),
+    ),
+  },
+  { always: true },
+);
+
+export const ATTACH = block(
+  "what the skirt is set to, and how it closes",
+  {
+    to: choice(["waistband", "bodice-edge", "part-band"], {
+      about: "a waistband, the edge of a bodice, or a bodice edge with a short band from centre front",
+      example: "waistband",
+      byDefault: byDefault("waistband"),
+    }),
+    made: optional(
+      length({
+        about: "closed length of the band or bodice edge as measured, once it is made",
+        example: "27 1/4 in",
+        least: "5 in",
+        most: "100 in",
+      }),
+    ),
+    band: BAND,
+    piping: optional(PIPING),
+    whip: choice(["every", "every-other"], {
+      about: "whip every pleat, or every other",
+      example: "every",
+      byDefault: byDefault("every"),
+    }),
+    "placket-hooks": choice(["one", "all-along"], {
+      about: "one hook at the middle of the placket, or hooks all along",
+      example: "one",
+      byDefault: byDefault("one"),
+    }),
+    "hook-spacing": length({
+      about: "from one hook to the next",
+      example: "1 1/4 in",
+      byDefault: byDefault("1 1/4 in", "3 cm"),
+      fixed: true,
+    }),
+    opening: OPENING,
+  },
+  { always: true },
+);

@@ -1,0 +1,60 @@
+/** The cloth of the skirt. */
+import { block, optional } from "../blocks.ts";
+import { byDefault, choice, flag, text } from "../fields.ts";
+import { length, share, weight } from "../measures.ts";
+
+const REPEAT = { example: "3/4 in", above: "0 in", most: "100 in" } as const;
+
+export const CLOTH = block("the cloth", {
+  name: text({ about: "what the cloth is", example: "printed cotton", byDefault: byDefault("the cloth") }),
+  fibre: optional(
+    choice(["cotton", "linen", "wool", "silk", "mixed"], { about: "what it is made of", example: "cotton" }),
+  ),
+  sheer: flag({ about: "can it be seen through?", byDefault: byDefault("false") }),
+  width: length({
+    about: "whole width, selvedge to selvedge",
+    example: "44 in",
+    least: "4 in",
+    most: "120 in",
+  }),
+  selvedge: length({
+    about: "width of one selvedge; 0 for a selvedge that is sewn into the seam",
+    example: "1/4 in",
+    byDefault: byDefault("0 in", "0 cm"),
+    least: "0 in",
+    most: "60 in",
+  }),
+  thickness: optional(
+    length({ about: "thickness of one layer", example: "0.25 mm", above: "0 mm", most: "20 mm" }),
+  ),
+  "ten-layers": optional(
+    length({
+      about: "thickness of ten layers laid together, in place of thickness",
+      example: "2.5 mm",
+      above: "0 mm",
+      most: "200 mm",
+    }),
+  ),
+  weight: optional(
+    weight({ about: "weight by area", example: "120 g/m2", above: "0 g/m2", most: "3000 g/m2" }),
+  ),
+  repeat: optional(
+    block("repeat of the checks, stripes or print", {
+      across: optional(length({ about: "from one to the next across the cloth", ...REPEAT })),
+      down: optional(length({ about: "from one to the next along the cloth", ...REPEAT })),
+    }),
+  ),
+  shrinkage: share({
+    about: "share of its length that the cloth loses when it is first wetted",
+    example: "3 %",
+    byDefault: byDefault("0 %"),
+    least: "0 %",
+    most: "50 %",
+  }),
+  "bought-by": length({
+    about: "the step that cloth is sold by",
+    example: "1/8 yd",
+    byDefault: byDefault("1/8 yd", "10 cm"),
+    fixed: true,
+  }),
+});

@@ -1,0 +1,195 @@
+/** How the fullness is set to the waist: method or zones, rows, thread, the trial. */
+import { block, list, optional } from "../blocks.ts";
+import { byDefault, choice, flag, text } from "../fields.ts";
+import { count, halves, length, number } from "../measures.ts";
+
+const OF_WAIST = { above: "0 in", most: "100 in" } as const;
+
+const ZONE = block("one zone of a half, from centre front towards centre back", {
+  set: choice(["flat", "knife", "box", "double-box", "gauged"], {
+    about: "how the cloth is set in it",
+    example: "gauged",
+  }),
+  waist: optional(
+    length({
+      about: "its length on the waist seam; one zone may leave it out",
+      example: "8 in",
+      ...OF_WAIST,
+    }),
+  ),
+  cloth: optional(
+    length({ about: "its length along the flat top", example: "40 in", above: "0 in", most: "3000 in" }),
+  ),
+  face: optional(
+    length({ about: "wished width of a pleat as it shows", example: "3/4 in", above: "0 in", most: "40 in" }),
+  ),
+  depth: optional(
+    length({
+      about: "depth of the fold behind a pleat",
+      example: "1 1/2 in",
+      above: "0 in",
+      most: "40 in",
+    }),
+  ),
+  count: optional(
+    halves({
+      about: "how many pleats; a half puts a pleat astride the centre",
+      example: "3 1/2",
+      least: "1/2",
+      most: "500",
+    }),
+  ),
+  towards: optional(choice(["front", "back"], { about: "which way knife pleats turn", example: "back" })),
+});
+
+const STAY = block("a strip laid in the turn-down to firm it", {
+  name: optional(text({ about: "what the stay is", example: "polished cotton" })),
+  thickness: length({ about: "its thickness", example: "0.3 mm", above: "0 mm", most: "20 mm" }),
+});
+
+const TRIAL = block("the trial, once it is sewn", {
+  cloth: length({
+    about: "cloth of the trial, half a space beyond its first and last pleat",
+    example: "21 1/4 in",
+    above: "0 in",
+    most: "1000 in",
+  }),
+  pleats: halves({ about: "pleats in it", example: "40", least: "1/2", most: "2000" }),
+  "closes-to": length({
+    about: "its width drawn as tight as it goes without force",
+    example: "3 3/4 in",
+    above: "0 in",
+    most: "1000 in",
+  }),
+});
+
+const ROW = {
+  example: "1/4 in",
+  byDefault: byDefault("1/4 in", "6 mm"),
+  above: "0 in",
+  most: "4 in",
+} as const;
+
+export const FULLNESS = block(
+  "how the fullness is set to the waist",
+  {
+    method: optional(
+      choice(["gauged", "pleated", "pleated-gauged-back", "flat-front-gauged"], {
+        about: "one way for the whole waist, in place of zones",
+        example: "gauged",
+        byDefault: byDefault("gauged"),
+        unless: "fullness.zones",
+      }),
+    ),
+    zones: optional(
+      list("the zones of one half, centre front to centre back, mirrored on the other half", ZONE, {
+        most: 20,
+      }),
+    ),
+    "gauged-back": length({
+      about: "with pleated-gauged-back: waist length gauged, both halves together",
+      example: "6 in",
+      byDefault: byDefault("6 in", "15 cm"),
+      when: { path: "fullness.method", is: ["pleated-gauged-back"] },
+      ...OF_WAIST,
+    }),
+    "flat-front": length({
+      about: "with flat-front-gauged: waist length left plain, both halves together",
+      example: "5 in",
+      byDefault: byDefault("5 in", "12 cm"),
+      when: { path: "fullness.method", is: ["flat-front-gauged"] },
+      ...OF_WAIST,
+    }),
+    rows: count({
+      about: "gauging rows",
+      example: "2",
+      byDefault: byDefault("2"),
+      least: "2",
+      most: "6",
+    }),
+    "first-row": length({ about: "first row below the fold", ...ROW }),
+    "between-rows": length({ about: "from one row to the next", ...ROW }),
+    margin: length({
+      about: "least turned cloth under the last row",
+      example: "1/4 in",
+      byDefault: byDefault("1/4 in", "6 mm"),
+      fixed: true,
+    }),
+    "pleats-per-inch": optional(
+      number({ about: "wished pleats in an inch of waist seam", example: "9", above: "0", most: "60" }),
+    ),
+    "finest-bite": length({
+      about: "the finest bite that will be sewn",
+      example: "1/4 in",
+      byDefault: byDefault("1/4 in", "6 mm"),
+      above: "0 in",
+      most: "4 in",
+    }),
+    "deepest-pitch": length({
+      about: "the most cloth in one pleat",
+      example: "2 in",
+      byDefault: byDefault("2 in", "50 mm"),
+      above: "0 in",
+      most: "20 in",
+    }),
+    "follow-repeat": flag({
+      about: "lock the pitch to the checks or stripes",
+      byDefault: byDefault("false"),
+    }),
+    stay: optional(STAY),
+    thread: choice(["drawn-along", "full-length"], {
+      about: "the thread is drawn along as the row is sewn, or laid full length",
+      example: "drawn-along",
+      byDefault: byDefault("drawn-along"),
+    }),
+    "thread-ends": length({
+      about: "thread to hold at the ends of one row",
+      example: "10 in",
+      byDefault: [
+        { in: "12 in", cm: "30 cm", when: { path: "fullness.thread", is: ["full-length"] } },
+        { in: "10 in", cm: "25 cm" },
+      ],
+      fixed: true,
+    }),
+    strands: count({
+      about: "1 for a single thread, 2 for a doubled one",
+      example: "2",
+      byDefault: byDefault("2"),
+      least: "1",
+      most: "2",
+    }),
+    "comfortable-bite": length({
+      about: "bites up to this are sewn even; above it long and short",
+      example: "1/2 in",
+      byDefault: byDefault("1/2 in", "12 mm"),
+      fixed: true,
+    }),
+    "short-bite": length({
+      about: "the short bite of long and short",
+      example: "1/8 in",
+      byDefault: byDefault("1/8 in", "3 mm"),
+      fixed: true,
+    }),
+    "closest-easy": length({
+      about: "easy spacing of pleats is never closer, without a wish or a trial",
+      example: "1/12 in",
+      byDefault: byDefault("1/12 in", "2 mm"),
+      fixed: true,
+    }),
+    "wished-face": length({
+      about: "width of a pleat as it shows, where a zone does not say",
+      example: "3/4 in",
+      byDefault: byDefault("3/4 in", "2 cm"),
+      when: { path: "fullness.method", is: ["pleated", "pleated-gauged-back", undefined] },
+      fixed: true,
+    }),
+    "least-trial": length({
+      about: "least cloth for a trial",
+      example: "4 in",
+      byDefault: byDefault("4 in", "10 cm"),
+      fixed: true,
+    }),
+    trial: optional(TRIAL),
+  },
+  { always: true },
+);

@@ -1,0 +1,146 @@
+/** The shape of the front matter: unknown, missing and misplaced keys, and lists or blocks where others must stand. */
+import { nearest } from "../quantity/nearest.ts";
+import { homesOf } from "./keys.ts";
+import type { Message, Place } from "./message.ts";
+import { type AnySchema, isOpen, isRequired, type Shape, shapeOf } from "./meta.ts";
+import { messageOf, type Problem, quoted } from "./problem.ts";
+import { type Block, emptyBlock, type Node, type Places, type Tree, within } from "./tree.ts";
+
+export interface Structure {
+  /** The tree without what does not belong: ready for defaults and for the schema. */
+  readonly root: Block;
+  readonly messages: readonly Message[];
+  /** Keys that a mistyped one probably meant: not missing, though not there. */
+  readonly meant: ReadonlySet<string>;
+}
+
+/** Holds a tree against a schema. `start` is the place of what is missing from the top. */
+export function structure(tree: Tree, schema: AnySchema, start: Place): Structure {
+  const walk = new Walk(tree.places, start);
+  return { root: walk.block(tree.root, shapeOf(schema), ""), messages: walk.messages, meant: walk.meant };
+}
+
+const IS = { block: "a block of keys", list: "a list", field: "one piece of text" } as const;
+
+class Walk {
+  readonly messages: Message[] = [];
+  readonly meant = new Set<string>();
+  private readonly places: ReadonlyMap<string, Places>;
+  private readonly start: Place;
+
+  constructor(places: ReadonlyMap<string, Places>, start: Place) {
+    this.places = places;
+    this.start = start;
+  }
+
+  block(block: Block, shape: Shape, path: string): Block {
+    if (shape.is !== "block") throw new Error(`the schema has no block at "${path}"`);
+    const kept = emptyBlock();
+    const open = Object.entries(shape.entries).filter(([, entry]) => isOpen(shapeOf(entry)));
+    const entries = new Map(open);
+    for (const [key, node] of Object.entries(block)) {
+      const entry = entries.get(key);
+      if (!entry) this.unknown(key, path, [...entries.keys()]);
+      else {
+        const fit = this.node(node, shapeOf(entry), within(path, key));
+        if (fit !== undefined) kept[key] = fit;
+      }
+    }
+    for (const [key, entry] of entries) {
+      const inner = within(path, key);
+      if (isRequired(shapeOf(entry)) && !this.places.has(inner) && !this.meant.has(inner)) {
+        this.missing(key, shapeOf(entry), path);
+      }
+    }
+    return kept;
+  }
+
+  /** A node that fits its shape, cleaned; undefined, with a message said, when it is of another kind. */
+  private node(node: Node, shape: Shape, path: string): Node | undefined {
+    const kind = typeof node === "string" ? "field" : Array.isArray(node) ? "list" : "block";
+    if (kind !== shape.is) {
+      this.say(path, wrongKind(node, kind, shape, path));
+      return undefined;
+    }
+    if (shape.is === "block") return this.block(node as Block, shape, path);
+    if (shape.is === "field") return node;
+    return this.list(node as readonly Node[], shape, path);
+  }
+
+  private list(items: readonly Node[], shape: Shape & { is: "list" }, path: string): Node | undefined {
+    const { most } = shape.meta;
+    if (items.length === 0 || (most !== undefined && items.length > most)) {
+      this.say(path, {
+        code: items.length === 0 ? "empty" : "too-many",
+        text: items.length === 0 ? "the list is empty" : `the list has ${items.length} entries`,
+        expected: `1 to ${most} entries`,
+      });
+      return undefined;
+    }
+    const item = shapeOf(shape.item);
+    return items.map((entry, i) => this.node(entry, item, within(path, i)) ?? emptyBlock());
+  }
+
+  private unknown(key: string, path: string, known: readonly string[]): void {
+    const inner = within(path, key);
+    const near = nearest(key, known);
+    if (near !== undefined) this.meant.add(within(path, near));
+    const block = path === "" ? "the front matter" : path;
+    const place = this.places.get(inner)?.key ?? this.start;
+    const home = near === undefined ? homeOf(key, path) : undefined;
+    const hint = near === undefined ? home : `did you mean ${near}?`;
+    this.messages.push(
+      messageOf(
+        {
+          code: "unknown-key",
+          text: `there is no key ${quoted(key)} in ${block}`,
+          ...(near === undefined ? { expected: `one of ${known.join(", ")}` } : {}),
+          hint: hint ?? "take it out, or put the remark in the text below the front matter",
+        },
+        inner,
+        place,
+      ),
+    );
+  }
+
+  private missing(key: string, shape: Shape, path: string): void {
+    const place = this.places.get(path)?.key ?? this.start;
+    const like = shape.is === "field" ? `${key}: ${shape.meta.example}` : `${key}: and its keys`;
+    this.messages.push(
+      messageOf(
+        {
+          code: "missing",
+          text: `${within(path, key)} is not given`,
+          expected: shape.meta.about,
+          hint: `write ${like}${path === "" ? "" : `, inside ${path}`}`,
+        },
+        within(path, key),
+        place,
+      ),
+    );
+  }
+
+  private say(path: string, problem: Problem): void {
+    this.messages.push(messageOf(problem, path, this.places.get(path)?.value ?? this.start));
+  }
+}
+
+function homeOf(key: string, path: string): string | undefined {
+  const homes = homesOf(key, path).slice(0, 2);
+  if (homes.length === 0) return undefined;
+  return `${key} is a key of ${homes.map((home) => home || "the top of the front matter").join(" and of ")}: write it there`;
+}
+
+function wrongKind(node: Node, kind: Shape["is"], shape: Shape, path: string): Problem {
+  if (node === "") {
+    return { code: "empty", text: `nothing is written under ${path}`, expected: wanted(shape) };
+  }
+  return { code: "wrong-kind", text: `${path} is ${IS[kind]}`, expected: wanted(shape) };
+}
+
+function wanted(shape: Shape): string {
+  if (shape.is === "field") return `one value, such as ${shape.meta.example}`;
+  if (shape.is === "list") return "a list: a line with - for each entry, or entries between [ and ]";
+  const keys = Object.entries(shape.entries).filter(([, entry]) => isOpen(shapeOf(entry)));
+  return `a block of keys (${keys.map(([key]) => key).join(", ")}), indented below it or between { and }`;
+}

@@ -1,0 +1,272 @@
+/** The front matter as a plain tree of texts, lists and blocks, with the place of every key and value. */
+import { isAlias, isMap, isPair, isScalar, parseDocument, type Node as YamlNode } from "yaml";
+import type { FrontMatter } from "./front-matter.ts";
+import type { Source } from "./lines.ts";
+import type { Message, Place } from "./message.ts";
+import { messageOf, type Problem, quoted } from "./problem.ts";
+import { offsetsIn } from "./scalar.ts";
+import { yamlMessages } from "./yaml-errors.ts";
+
+export type Node = string | readonly Node[] | Block;
+/** Has no prototype, so that no key can reach one. */
+export interface Block {
+  [key: string]: Node;
+}
+
+export interface Places {
+  readonly key: Place;
+  readonly value: Place;
+  /** The place from one character of a text's value to its end. */
+  readonly from?: (at: number) => Place;
+}
+
+export interface Tree {
+  readonly root: Block;
+  /** Every key that is written, by path, whether its value can be used or not. */
+  readonly places: ReadonlyMap<string, Places>;
+  readonly messages: readonly Message[];
+  /** The first line that is not sound YAML; what stands below it may be read wrongly. */
+  readonly brokenFrom: number | undefined;
+}
+
+export const DEEPEST = 12;
+export const MOST_NODES = 2000;
+
+const FORBIDDEN = new Set(["__proto__", "constructor", "prototype"]);
+
+export const emptyBlock = (): Block => Object.create(null) as Block;
+
+/**
+ * A path one step further in: `wearer`, `waist` -> `wearer.waist`. A key that holds a dot itself is put in quotes, so
+ * that it is no other key's path.
+ */
+export function within(path: string, key: string | number): string {
+  const step = typeof key === "string" && key.includes(".") ? JSON.stringify(key) : `${key}`;
+  return path === "" ? step : `${path}.${step}`;
+}
+
+/** Reads the YAML. Every fault is a message; what cannot be used is left out of the tree but keeps its place. */
+export function readTree(source: Source, front: FrontMatter): Tree {
+  try {
+    return new Reader(source, front).read();
+  } catch (error) {
+    if (!(error instanceof RangeError)) throw error;
+    const place = source.place(front.offset, front.offset + 1);
+    const text = "the front matter nests too deeply to be read";
+    const message = messageOf({ code: "too-deep", text, expected: `at most ${DEEPEST} levels` }, "", place);
+    return { root: emptyBlock(), places: new Map(), messages: [message], brokenFrom: place.line };
+  }
+}
+
+class Reader {
+  private readonly source: Source;
+  private readonly front: FrontMatter;
+  private readonly places = new Map<string, Places>();
+  private readonly messages: Message[] = [];
+  private nodes = 0;
+
+  constructor(source: Source, front: FrontMatter) {
+    this.source = source;
+    this.front = front;
+  }
+
+  read(): Tree {
+    const parsed = parseDocument(this.front.text, {
+      schema: "failsafe",
+      uniqueKeys: false,
+      prettyErrors: false,
+      logLevel: "silent",
+      merge: false,
+    });
+    const faults = yamlMessages(parsed, this.source, this.front.offset);
+    this.messages.push(...faults);
+    const root = this.root(parsed.contents);
+    if (this.nodes > MOST_NODES) {
+      const hint = `keep to ${MOST_NODES} keys and values`;
+      const text = `the front matter has more than ${MOST_NODES} keys and values`;
+      this.messages.push(messageOf({ code: "too-many", text, hint }, "", this.span(0, 1)));
+    }
+    const lines = faults.map((fault) => fault.place?.line ?? 1);
+    return {
+      root,
+      places: this.places,
+      messages: this.messages,
+      brokenFrom: lines.length > 0 ? Math.min(...lines) : undefined,
+    };
+  }
+
+  private root(contents: unknown): Block {
+    const empty = !contents || (isScalar(contents) && contents.value === "");
+    if (empty && this.messages.length > 0) return emptyBlock();
+    if (empty) {
+      this.say("", this.span(0, 1), {
+        code: "empty-front-matter",
+        text: "there is nothing in the front matter",
+        hint: "start with recipe: 1, title: and the measures",
+      });
+      return emptyBlock();
+    }
+    const node = this.node(contents as YamlNode, "", 1);
+    if (node !== undefined && typeof node === "object" && !Array.isArray(node)) return node as Block;
+    if (node !== undefined) {
+      this.say("", this.spanOf(contents as YamlNode), {
+        code: "wrong-kind",
+        text: `the front matter is ${Array.isArray(node) ? "a list" : "one piece of text"}`,
+        expected: "keys with their values, as in recipe: 1",
+      });
+    }
+    return emptyBlock();
+  }
+
+  /** A node's plain form; undefined, with a message said, when it cannot be used. */
+  private node(node: YamlNode | null | undefined, path: string, depth: number): Node | undefined {
+    this.nodes += 1;
+    if (this.nodes > MOST_NODES) return undefined;
+    if (!node) return "";
+    if (this.refused(node, path)) return undefined;
+    if (isScalar(node)) return typeof node.value === "string" ? node.value : "";
+    if (depth > DEEPEST) {
+      this.say(path, this.spanOf(node), {
+        code: "too-deep",
+        text: "blocks and lists nest too deeply here",
+        expected: `at most ${DEEPEST} levels`,
+      });
+      return undefined;
+    }
+    if (isMap(node)) return this.block(node.items, path, depth);
+    const items = (node as unknown as { items?: readonly unknown[] }).items ?? [];
+    return items.map((item, i) => {
+      const inner = within(path, i);
+      const place = this.spanOf(item as YamlNode | null);
+      this.places.set(inner, { key: place, value: place, ...this.inside(item as YamlNode | null) });
+      return this.node(item as YamlNode | null, inner, depth + 1) ?? emptyBlock();
+    });
+  }
+
+  private refused(node: YamlNode, path: string): boolean {
+    const { anchor, tag } = node as { anchor?: string; tag?: string };
+    if (isAlias(node)) {
+      this.say(path, this.spanOf(node), {
+        code: "alias",
+        text: `${quoted(`*${node.source}`)} refers to another value`,
+        hint: "write the value itself; a text that begins with * goes in quotes",
+      });
+      return true;
+    }
+    if (anchor !== undefined) {
+      this.say(path, this.before(node, `&${anchor}`), {
+        code: "anchor",
+        text: `${quoted(`&${anchor}`)} names this value`,
+        hint: "leave the name out; a text that begins with & goes in quotes",
+      });
+      return true;
+    }
+    if (tag !== undefined) {
+      this.say(path, this.before(node, "!"), {
+        code: "tag",
+        text: `${quoted(tag.replace("tag:yaml.org,2002:", "!!"))} sets a type for this value`,
+        hint: "leave it out; a text that begins with ! goes in quotes",
+      });
+      return true;
+    }
+    return false;
+  }
+
+  private block(items: readonly unknown[], path: string, depth: number): Block {
+    const block = emptyBlock();
+    const first = new Map<string, number>();
+    for (const item of items) {
+      if (!isPair(item)) continue;
+      const pair = item as { key: YamlNode | null; value: YamlNode | null };
+      const place = this.spanOf(pair.key);
+      const key = this.key(pair.key, place, path);
+      if (key === undefined) continue;
+      const inner = within(path, key);
+      const line = first.get(key);
+      if (line !== undefined) {
+        this.say(inner, place, {
+          code: "duplicate-key",
+          text: `${quoted(key)} stands here a second time; it was first on line ${line}`,
+          hint: "keep one of the two",
+        });
+        continue;
+      }
+      first.set(key, place.line);
+      const value = pair.value ? this.spanOf(pair.value) : place;
+      this.places.set(inner, { key: place, value, ...this.inside(pair.value) });
+      const node = this.node(pair.value, inner, depth + 1);
+      if (node !== undefined) block[key] = node;
+    }
+    return block;
+  }
+
+  /** A pair's key, or undefined with a message said. */
+  private key(node: YamlNode | null, place: Place, path: string): string | undefined {
+    this.nodes += 1;
+    if (node && this.refused(node, path)) return undefined;
+    if (node && !isScalar(node)) {
+      this.say(path, place, {
+        code: "key-kind",
+        text: "a list or block stands where a key must",
+        expected: "a key in words",
+      });
+      return undefined;
+    }
+    const key = node?.value;
+    if (typeof key !== "string" || key.trim() === "") {
+      this.say(path, place, {
+        code: "key-kind",
+        text: "there is no key before this colon",
+        expected: "a key in words",
+      });
+      return undefined;
+    }
+    if (key === "<<") {
+      this.say(path, place, {
+        code: "merge-key",
+        text: "<< would merge another block into this one",
+        hint: "write the keys themselves",
+      });
+      return undefined;
+    }
+    if (!FORBIDDEN.has(key)) return key;
+    this.say(path, place, {
+      code: "forbidden-key",
+      text: `${quoted(key)} cannot be a key`,
+      hint: "take it out",
+    });
+    return undefined;
+  }
+
+  private inside(node: YamlNode | null): { from?: (at: number) => Place } {
+    if (!isScalar(node) || !node.range || typeof node.value !== "string") return {};
+    const [start, end] = node.range;
+    const offsets = offsetsIn(this.front.text.slice(start, end), node.value);
+    if (!offsets) return {};
+    const last = offsets.at(-1) ?? 0;
+    return {
+      from: (at) =>
+        this.span(start + (offsets[Math.max(0, Math.min(at, offsets.length - 1))] ?? 0), start + last),
+    };
+  }
+
+  private spanOf(node: YamlNode | null): Place {
+    const [start, end] = node?.range ?? [0, 1];
+    return this.span(start, end);
+  }
+
+  /** The place of a mark that stands before a value, such as its anchor. */
+  private before(node: YamlNode, mark: string): Place {
+    const [start] = node.range ?? [0];
+    const at = this.front.text.lastIndexOf(mark, start);
+    return at < 0 ? this.spanOf(node) : this.span(at, start - 1);
+  }
+
+  private span(start: number, end: number): Place {
+    return this.source.place(this.front.offset + start, this.front.offset + end);
+  }
+
+  private say(path: string, place: Place, problem: Problem): void {
+    this.messages.push(messageOf(problem, path, place));
+  }
+}

@@ -1,0 +1,156 @@
+/**
+ * The laws of a plan, checked from first principles on plan.json's own data and the recipe as read: it shares no code
+ * with the solvers. Exact arithmetic is fraction.js's, straight.
+ */
+import Fraction from "fraction.js";
+import { planJson } from "../src/solve/json.ts";
+import type { Plan } from "../src/solve/plan.ts";
+
+type Json = ReturnType<typeof planJson>;
+
+const F = (text: string | number): Fraction => new Fraction(typeof text === "number" ? BigInt(text) : text);
+const total = (list: readonly Fraction[]): Fraction => list.reduce((a, b) => a.add(b), F(0));
+
+/** Every law that does not hold, in words; empty for a good plan. */
+export function brokenLaws(plan: Plan): string[] {
+  const json: Json = planJson(plan, "0");
+  const broken: string[] = [];
+  const law = (holds: boolean, words: string): void => {
+    if (!holds) broken.push(words);
+  };
+  const value = (name: string): Fraction => {
+    const found = json.values[name];
+    if (!found) throw new Error(`no value ${name}`);
+    return F(found.exact);
+  };
+  const has = (name: string): boolean => json.values[name] !== undefined;
+  const same = (a: Fraction, b: Fraction, words: string): void => law(a.equals(b), `${words}: ${a.toFraction()} is not ${b.toFraction()}`);
+  const notLess = (a: Fraction, b: Fraction, words: string): void => law(a.compare(b) >= 0, `${words}: ${a.toFraction()} is less than ${b.toFraction()}`);
+
+  // Waist, breadths, round.
+  const waist = value("waist.seam");
+  const round = value("skirt.round");
+  const count = value("breadths.count");
+  const pieces = count.ceil();
+  const usable = value("cloth.width").sub(value("cloth.selvedge").mul(2));
+  same(round, count.mul(usable).sub(pieces.mul(2).mul(value("skirt.seam"))), "round");
+  same(value("waist.quarter").mul(4), waist, "four quarters of the waist");
+  same(value("skirt.fullness").mul(waist), round, "fullness x waist");
+
+  // Lengths and balance: hem allowance, finished length and turn-down make the cut length at every station.
+  const tape = value("tape");
+  const cut = value("breadths.cut");
+  const allowance = value("hem.allowance");
+  law(cut.div(tape).d === 1n, "the cut length lies on a tape mark");
+  const least = value("balance.least");
+  const longest = json.balance.reduce((a, b) => (F(b.finished).compare(a) > 0 ? F(b.finished) : a), F(0));
+  law(cut.sub(longest.add(allowance).add(least)).compare(tape) < 0, "the cut length is less than a mark over the longest");
+  law(json.balance.length === 8, "eight stations");
+  json.balance.forEach((station, i) => {
+    same(F(station.finished).add(F(station.turnDown)).add(allowance), cut, `cut length at ${station.station}`);
+    same(F(station.toFloor).sub(F(station.finished)), value("skirt.offFloor"), `off the floor at ${station.station}`);
+    notLess(F(station.turnDown), least, `turn-down at ${station.station}`);
+    const [before, after] = [json.balance[(i + 7) % 8], json.balance[(i + 1) % 8]];
+    if (i % 2 === 1 && before && after) {
+      const [low, high] = [F(before.finished), F(after.finished)].sort((a, b) => a.compare(b)) as [Fraction, Fraction];
+      law(F(station.finished).compare(low) >= 0 && F(station.finished).compare(high) <= 0, `${station.station} lies between its neighbours`);
+    }
+  });
+  const given: Record<string, string> = { "centre front": "front", "left side": "left", "centre back": "back", "right side": "right" };
+  for (const station of json.balance) {
+    const key = given[station.station];
+    if (key) same(F(station.toFloor), value(`wearer.waistToFloor.${key}`), `${station.station} as measured`);
+  }
+  plan.balance.forEach((station) => {
+    const marks = [station.finishedMark, station.turnDownMark].map((q) => F(q.value.toFraction()).div("25.4"));
+    same(total(marks).add(allowance), cut, `printed lengths at ${station.station}`);
+  });
+  let along = F(-1);
+  for (const station of json.balance) {
+    law(F(station.alongTop).compare(along) > 0, "stations run one way round");
+    along = F(station.alongTop);
+  }
+
+  // Sections: the ring is covered once; bites sum; needles' marks; limits.
+  same(total(json.sections.map((section) => F(section.waist))), waist, "the sections' waists");
+  same(total(json.sections.map((section) => F(section.cloth))), round, "the sections' cloth");
+  const packed = value("gauging.packed");
+  const trialSewn = has("fullness.trial.closesTo");
+  for (const section of json.sections) {
+    const { name } = section;
+    const cloth = F(section.cloth);
+    same(total(section.bites.map((bite) => F(bite.size).mul(bite.count))), cloth, `bites of the ${name}`);
+    law(section.bites.every((bite) => F(bite.size).compare(0) > 0), `every bite of the ${name} is a bite`);
+    law(section.marks.length === 2 * section.pleats + 1, `marks of the ${name} are two a pleat and one`);
+    same(F(section.marks[0] as string), F(0), `first mark of the ${name}`);
+    same(F(section.marks.at(-1) as string), cloth, `last mark of the ${name}`);
+    const bites = section.marks.slice(1).map((mark, i) => F(mark).sub(F(section.marks[i] as string)));
+    const onTape = bites.slice(0, -1).every((bite) => bite.div(tape).d === 1n);
+    law(onTape, `bites of the ${name} lie on tape marks, but for a remainder in the last`);
+    const lots = (list: readonly Fraction[]): Fraction => {
+      const sizes = list.map((bite) => bite.div(tape).floor());
+      const sorted = sizes.sort((a, b) => a.compare(b));
+      return (sorted.at(-1) as Fraction).sub(sorted[0] as Fraction);
+    };
+    if (section.style === "even") law(lots(bites).compare(1) <= 0, `bites of the ${name} differ by one mark at most`);
+    else {
+      const outside = bites.filter((_, i) => i % 2 === 0);
+      const inside = bites.filter((_, i) => i % 2 === 1);
+      law(lots(outside).compare(1) <= 0, `long bites of the ${name} differ by one mark at most`);
+      law(inside.slice(0, -1).every((bite) => bite.equals(value("fullness.shortBite"))), `short bites of the ${name}`);
+      law(section.longSide === "outside", `the long side of the ${name}: depth stands inside`);
+    }
+    const comfortable = value("fullness.comfortableBite");
+    law((cloth.div(2 * section.pleats).compare(comfortable) <= 0) === (section.style === "even"), `style of the ${name}`);
+    same(F(section.spacing).mul(section.pleats), F(section.waist), `spacing of the ${name}`);
+    notLess(waist.div(4), F(section.waist), `the ${name} is a quarter of the waist at most`);
+    if (!trialSewn) {
+      notLess(F(section.pleats), cloth.div(value("fullness.deepestPitch")).ceil(), `pleats of the ${name}, deepest pitch`);
+      notLess(cloth, value("fullness.finestBite").mul(2 * section.pleats), `cloth of the ${name} for its bites`);
+    }
+    if (!has("attach.made")) notLess(F(section.waist), packed.mul(section.pleats), `waist of the ${name} for its pleats`);
+  }
+  const centre = [F(0), waist.div(2)];
+  let at = F(0);
+  for (const section of json.sections) {
+    const end = at.add(F(section.waist));
+    for (const line of centre) law(!(at.compare(line) < 0 && line.compare(end) < 0), `the ${section.name} crosses no centre line`);
+    at = end;
+  }
+
+  // Whipping, thread, band, hooks.
+  const pleats = F(json.sections.reduce((sum, section) => sum + section.pleats, 0));
+  same(value("gauging.pleats"), pleats, "pleats in all");
+  same(value("whip.stitches").sub(value("whip.doubled")), pleats, "whip stitches but for the doubled");
+  same(value("whip.doubled"), pleats.div(4).floor(), "doubled whip stitches");
+  same(value("band.length"), waist.add(value("attach.band.lap")).add(value("attach.band.turning").mul(2)), "band");
+  same(value("hooks.count"), value("hooks.band").add(value("hooks.placket")), "hooks");
+  const thread = value("gauging.thread").div(value("fullness.rows")).div(value("fullness.strands"));
+  notLess(thread, waist, "thread enough to draw along");
+  law(json.rows.length >= 2, "two rows at least");
+  notLess(least, F((json.rows.at(-1) as { below: string }).below), "the turn-down covers the rows");
+
+  // Layout: nothing overlaps, nothing sticks out, enough to buy.
+  const boxes = json.layout.pieces.map((piece) => ({ name: piece.name, x: F(piece.x), y: F(piece.y), r: F(piece.x).add(F(piece.width)), b: F(piece.y).add(F(piece.length)) }));
+  boxes.forEach((a, i) => {
+    law(a.x.compare(0) >= 0 && a.y.compare(0) >= 0 && a.r.compare(F(json.layout.width)) <= 0 && a.b.compare(F(json.layout.length)) <= 0, `${a.name} lies on the cloth`);
+    for (const b of boxes.slice(i + 1)) {
+      law(a.r.compare(b.x) <= 0 || b.r.compare(a.x) <= 0 || a.b.compare(b.y) <= 0 || b.b.compare(a.y) <= 0, `${a.name} and ${b.name} do not overlap`);
+    }
+  });
+  const area = total(boxes.map((a) => a.r.sub(a.x).mul(a.b.sub(a.y))));
+  same(area.add(F(json.layout.waste)), F(json.layout.width).mul(F(json.layout.length)), "pieces and waste make the cloth");
+  const breadths = boxes.filter(({ name }) => name.startsWith("breadth") || name === "half breadth").length;
+  same(F(breadths), pieces, "every breadth is laid out");
+  notLess(value("cloth.buy").mul(F(1).sub(value("cloth.shrinkage"))), value("cloth.length"), "cloth to buy after shrinking");
+
+  // Seams and opening.
+  law(json.seams.filter(({ kind }) => kind !== "seam").length === 1, "one opening");
+  same(F(json.seams.filter(({ kind }) => kind !== "slit").length), pieces, "a seam a piece");
+  notLess(value("placket.unsewn"), value("skirt.placket").add(value("turnDown.opening")), "unsewn from the cut top");
+
+  // Time.
+  same(total(json.stages.map((stage) => F(stage.low))), value("work.low"), "stages, low");
+  same(total(json.stages.map((stage) => F(stage.high))), value("work.high"), "stages, high");
+  return broken;
+}

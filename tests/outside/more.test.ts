@@ -1,0 +1,95 @@
+/** Published numbers that are no single value of a plan: units, tape readings, sharing out, what cannot be. */
+import { describe, expect, it } from "vitest";
+import { AREAL, div, fraction, inches, mul, plain, sum, toInches } from "../../src/quantity/quantity.ts";
+import { readLength, readQuantity } from "../../src/quantity/read.ts";
+import { roundTo, share, tally } from "../../src/quantity/tape.ts";
+import { planOf } from "../recipes.ts";
+
+const inInches = (text: string): string => {
+  const reading = readLength(text);
+  if (!reading.ok) throw new Error(reading.error);
+  return toInches(reading.value).toFraction();
+};
+
+describe("row 6: 60 in of 0.8 mm wool in three layers at 8 pleats an inch cannot be (geometry)", () => {
+  const plan = planOf({
+    wearer: { waist: "28 in" },
+    cloth: { width: "33 in", selvedge: "0 in", thickness: "0.8 mm" },
+    fullness: { "pleats-per-inch": "8", stay: { thickness: "0.8 mm" } },
+  });
+  it("packed spacing is 4.8 mm, and no section is set closer, though 8 an inch (3.2 mm) are wished", () => {
+    expect(plan.values.get("gauging.packed")?.quantity.value.toFraction()).toBe("24/5");
+    for (const section of plan.sections) expect(section.spacing.value.compare(fraction("4.8"))).toBeGreaterThanOrEqual(0);
+  });
+});
+
+describe("row 21: units (international yard and pound 1959; NIST Handbook 44 app. C; J. Ray, Practical Arithmetic 1859)", () => {
+  it.each([
+    ["25.4 mm", "1"],
+    ["0.9144 m", "36"],
+    ["1 nail", "9/4"],
+    ["16 nails", "36"],
+    ["1 ell", "45"],
+    ["20 nails", "45"],
+    ["9 yd 15 nails", "1431/4"],
+    ["159 nails", "1431/4"],
+  ])("%s is %s in (159 nails = 9 yd 3 quarters 3 nails = 9 yd 15 nails)", (text, wanted) => {
+    expect(inInches(text)).toBe(wanted);
+  });
+  it("1 oz/yd2 is 28.349523125 / 0.83612736 g/m2; the law pairs 2.6 oz with 88.2 g (16 CFR 1610.1(d))", () => {
+    const reading = readQuantity("2.6 oz/yd2", AREAL);
+    if (!reading.ok) throw new Error(reading.error);
+    const grams = reading.value.value.mul(1_000_000);
+    expect(grams.equals(fraction("2.6").mul(fraction("28.349523125")).div(fraction("0.83612736")))).toBe(true);
+    expect(grams.sub(fraction("88.2")).abs().compare("0.05")).toBeLessThanOrEqual(0);
+  });
+});
+
+describe("row 22: a reading midway goes to the even graduation (NIST Handbook 44, 10.3 and 5.52; seen 2nd)", () => {
+  it.each([
+    ["5/16", "1/8", "1/4"],
+    ["7/16", "1/8", "1/2"],
+    ["3/32", "1/16", "1/8"],
+  ])("%s on marks of %s reads %s", (length, mark, wanted) => {
+    expect(toInches(roundTo(inches(length), inches(mark))).toFraction()).toBe(wanted);
+  });
+});
+
+describe("row 23: 50 in over 9 spaces on eighths (workroom example)", () => {
+  const { parts } = share(inches("50"), 9, inches("1/8"));
+  it("five of 5 1/2 and four of 5 5/8, not nine of 5 1/2, which loses half an inch", () => {
+    expect(tally(parts).map(({ size, count }) => [toInches(size).toFraction(), count])).toEqual([
+      ["45/8", 4],
+      ["11/2", 5],
+    ]);
+    expect(toInches(sum(parts[0] as (typeof parts)[0], ...parts.slice(1))).toFraction()).toBe("50");
+    expect(mul(inches("11/2"), plain(9n)).value.equals(inches("50").value)).toBe(false);
+  });
+  it("E(3,8) is x..x..x. up to rotation (Toussaint 2005)", () => {
+    const rhythm = share(inches("11"), 8, inches("1")).parts.map((part) => (toInches(part).equals(2) ? "x" : "."));
+    expect(`${rhythm.join("")}${rhythm.join("")}`).toContain("x..x..x.");
+  });
+});
+
+describe("row 35: a trial eighth of a 24 in waist that closes to 4 in wants bites a third larger (common practice, no source)", () => {
+  const keys = { wearer: { waist: "24 in" }, cloth: { thickness: "0.25 mm" } };
+  const before = planOf(keys);
+  const trial = before.values.get("trial.cloth");
+  const pleats = before.values.get("trial.pleats");
+  const after = planOf({
+    ...keys,
+    fullness: { trial: { cloth: trial?.shown ?? "", pleats: pleats?.shown ?? "", "closes-to": "4 in" } },
+  });
+  const bite = (plan: typeof before) => plan.values.get("gauging.bite")?.quantity ?? plain(0n);
+  it("a third larger only just closes; the advised bite is at least that, and a tenth more within a pleat", () => {
+    const ratio = div(bite(after), bite(before)).value;
+    expect(ratio.compare("4/3")).toBeGreaterThanOrEqual(0);
+    expect(ratio.compare("1.65")).toBeLessThan(0);
+  });
+  it("and the new pleats close, packed as the trial was", () => {
+    for (const section of after.sections) {
+      const packed = after.values.get("gauging.packed")?.quantity ?? plain(0n);
+      expect(mul(packed, plain(section.pleats)).value.compare(section.waist.value)).toBeLessThanOrEqual(0);
+    }
+  });
+});

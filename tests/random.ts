@@ -1,0 +1,96 @@
+/** Random valid recipes for property tests: what makers might write, in inches or centimetres. */
+import fc from "fast-check";
+import { type Keys, recipeText } from "./recipes.ts";
+
+const inches = (least: number, most: number, parts = 8) =>
+  fc.integer({ min: least * parts, max: most * parts }).map((n) => {
+    const whole = Math.floor(n / parts);
+    const rest = n % parts;
+    return rest === 0 ? `${whole} in` : whole === 0 ? `${rest}/${parts} in` : `${whole} ${rest}/${parts} in`;
+  });
+const centimetres = (least: number, most: number) =>
+  fc.integer({ min: least * 10, max: most * 10 }).map((n) => `${Math.floor(n / 10)}.${n % 10} cm`);
+
+interface Ranges {
+  readonly waist: fc.Arbitrary<string>;
+  readonly toFloor: fc.Arbitrary<string>;
+  readonly width: fc.Arbitrary<string>;
+  readonly selvedge: fc.Arbitrary<string>;
+  readonly seam: fc.Arbitrary<string>;
+  readonly offFloor: fc.Arbitrary<string>;
+  readonly hem: fc.Arbitrary<string>;
+}
+
+const INCHES: Ranges = {
+  waist: inches(20, 40),
+  toFloor: inches(34, 46),
+  width: inches(24, 60, 4),
+  selvedge: inches(0, 1, 16).filter((text) => !text.startsWith("1")),
+  seam: fc.constantFrom("3/8 in", "1/2 in", "5/8 in"),
+  offFloor: inches(1, 5, 4),
+  hem: inches(2, 8, 4),
+};
+const CENTIMETRES: Ranges = {
+  waist: centimetres(50, 100),
+  toFloor: centimetres(86, 118),
+  width: centimetres(60, 150),
+  selvedge: centimetres(0, 1),
+  seam: fc.constantFrom("1 cm", "1.2 cm", "1.5 cm"),
+  offFloor: centimetres(2, 12),
+  hem: centimetres(5, 20),
+};
+
+const maybe = (value: fc.Arbitrary<string>): fc.Arbitrary<string | null> => fc.option(value, { nil: null, freq: 3 });
+
+function keysIn(show: "in" | "cm", r: Ranges): fc.Arbitrary<Keys> {
+  const sides = fc.oneof(
+    r.toFloor.map((side): Keys => ({ side })),
+    fc.record({ left: r.toFloor, right: r.toFloor }).map((both): Keys => both),
+  );
+  return fc
+    .record({
+      waist: r.waist,
+      ease: maybe(show === "in" ? fc.constantFrom("1/2 in", "-1/4 in", "1 in") : fc.constantFrom("1 cm", "-0.5 cm")),
+      front: r.toFloor,
+      back: r.toFloor,
+      sides,
+      width: r.width,
+      selvedge: r.selvedge,
+      thickness: fc.integer({ min: 12, max: 60 }).map((n) => `0.${n} mm`),
+      weight: maybe(fc.integer({ min: 50, max: 400 }).map((n) => `${n} g/m2`)),
+      shrinkage: maybe(fc.integer({ min: 1, max: 10 }).map((n) => `${n} %`)),
+      down: maybe(fc.constantFrom("3/4 in", "6 in", "10 cm")),
+      breadths: fc.integer({ min: 4, max: 16 }).map((halves) => (halves % 2 ? `${(halves - 1) / 2} 1/2` : `${halves / 2}`)),
+      seam: r.seam,
+      offFloor: r.offFloor,
+      kind: fc.constantFrom("faced", "turned"),
+      depth: r.hem,
+      facing: fc.constantFrom("own", "other"),
+      rows: fc.constantFrom("2", "3"),
+      stay: maybe(fc.constantFrom("0.1 mm", "0.2 mm", "0.3 mm")),
+      wish: maybe(fc.integer({ min: 3, max: 14 }).map(String)),
+      thread: fc.constantFrom("drawn-along", "full-length"),
+      finest: maybe(fc.constantFrom("1/8 in", "3/16 in")),
+      at: fc.constantFrom("centre-back", "centre-front", "side-left", "side-right", "front-left", "front-right"),
+      from: fc.constantFrom("2 in", "4 1/4 in", "9.3 cm"),
+      made: maybe(fc.constantFrom("-1/4 in", "1/8 in")),
+      bandFrom: fc.constantFrom("one-piece", "faced"),
+    })
+    .map((x): Keys => {
+      const opening: Keys = x.at.startsWith("front-") ? { at: x.at, "from-centre": x.from } : { at: x.at };
+      return {
+        show,
+        wearer: { waist: x.waist, ease: x.ease, "waist-to-floor": { front: x.front, side: null, ...x.sides, back: x.back } },
+        cloth: { width: x.width, selvedge: x.selvedge, thickness: x.thickness, weight: x.weight, shrinkage: x.shrinkage, ...(x.down ? { repeat: { down: x.down } } : {}) },
+        skirt: { breadths: x.breadths, seam: x.seam, "off-floor": x.offFloor, hem: x.kind === "faced" ? { kind: x.kind, depth: x.depth, cloth: x.facing } : { kind: x.kind, depth: x.depth } },
+        fullness: { rows: x.rows, "pleats-per-inch": x.wish, thread: x.thread, "finest-bite": x.finest, ...(x.stay ? { stay: { thickness: x.stay } } : {}) },
+        attach: { band: { from: x.bandFrom }, opening },
+      };
+    });
+}
+
+/** Keys of a random recipe; most of them can be made up, some are refused with reasons. */
+export const randomKeys: fc.Arbitrary<Keys> = fc.oneof(keysIn("in", INCHES), keysIn("cm", CENTIMETRES));
+
+/** The recipe text of random keys. */
+export const randomRecipe: fc.Arbitrary<string> = randomKeys.map((keys) => recipeText(keys));
