@@ -24,8 +24,10 @@ export function brokenLaws(plan: Plan): string[] {
     return F(found.exact);
   };
   const has = (name: string): boolean => json.values[name] !== undefined;
-  const same = (a: Fraction, b: Fraction, words: string): void => law(a.equals(b), `${words}: ${a.toFraction()} is not ${b.toFraction()}`);
-  const notLess = (a: Fraction, b: Fraction, words: string): void => law(a.compare(b) >= 0, `${words}: ${a.toFraction()} is less than ${b.toFraction()}`);
+  const same = (a: Fraction, b: Fraction, words: string): void =>
+    law(a.equals(b), `${words}: ${a.toFraction()} is not ${b.toFraction()}`);
+  const notLess = (a: Fraction, b: Fraction, words: string): void =>
+    law(a.compare(b) >= 0, `${words}: ${a.toFraction()} is less than ${b.toFraction()}`);
 
   // Waist, breadths, round.
   const waist = value("waist.seam");
@@ -44,25 +46,49 @@ export function brokenLaws(plan: Plan): string[] {
   law(cut.div(tape).d === 1n, "the cut length lies on a tape mark");
   const least = value("balance.least");
   const longest = json.balance.reduce((a, b) => (F(b.finished).compare(a) > 0 ? F(b.finished) : a), F(0));
-  law(cut.sub(longest.add(allowance).add(least)).compare(tape) < 0, "the cut length is less than a mark over the longest");
+  law(
+    cut.sub(longest.add(allowance).add(least)).compare(tape) < 0,
+    "the cut length is less than a mark over the longest",
+  );
   law(json.balance.length === 8, "eight stations");
   json.balance.forEach((station, i) => {
-    same(F(station.finished).add(F(station.turnDown)).add(allowance), cut, `cut length at ${station.station}`);
-    same(F(station.toFloor).sub(F(station.finished)), value("skirt.offFloor"), `off the floor at ${station.station}`);
+    same(
+      F(station.finished).add(F(station.turnDown)).add(allowance),
+      cut,
+      `cut length at ${station.station}`,
+    );
+    same(
+      F(station.toFloor).sub(F(station.finished)),
+      value("skirt.offFloor"),
+      `off the floor at ${station.station}`,
+    );
     notLess(F(station.turnDown), least, `turn-down at ${station.station}`);
     const [before, after] = [json.balance[(i + 7) % 8], json.balance[(i + 1) % 8]];
     if (i % 2 === 1 && before && after) {
-      const [low, high] = [F(before.finished), F(after.finished)].sort((a, b) => a.compare(b)) as [Fraction, Fraction];
-      law(F(station.finished).compare(low) >= 0 && F(station.finished).compare(high) <= 0, `${station.station} lies between its neighbours`);
+      const [low, high] = [F(before.finished), F(after.finished)].sort((a, b) => a.compare(b)) as [
+        Fraction,
+        Fraction,
+      ];
+      law(
+        F(station.finished).compare(low) >= 0 && F(station.finished).compare(high) <= 0,
+        `${station.station} lies between its neighbours`,
+      );
     }
   });
-  const given: Record<string, string> = { "centre front": "front", "left side": "left", "centre back": "back", "right side": "right" };
+  const given: Record<string, string> = {
+    "centre front": "front",
+    "left side": "left",
+    "centre back": "back",
+    "right side": "right",
+  };
   for (const station of json.balance) {
     const key = given[station.station];
     if (key) same(F(station.toFloor), value(`wearer.waistToFloor.${key}`), `${station.station} as measured`);
   }
   plan.balance.forEach((station) => {
-    const marks = [station.finishedMark, station.turnDownMark].map((q) => F(q.value.toFraction()).div("25.4"));
+    const marks = [station.finishedMark, station.turnDownMark].map((q) =>
+      F(q.value.toFraction()).div("25.4"),
+    );
     same(total(marks).add(allowance), cut, `printed lengths at ${station.station}`);
   });
   let along = F(-1);
@@ -80,7 +106,10 @@ export function brokenLaws(plan: Plan): string[] {
     const { name } = section;
     const cloth = F(section.cloth);
     same(total(section.bites.map((bite) => F(bite.size).mul(bite.count))), cloth, `bites of the ${name}`);
-    law(section.bites.every((bite) => F(bite.size).compare(0) > 0), `every bite of the ${name} is a bite`);
+    law(
+      section.bites.every((bite) => F(bite.size).compare(0) > 0),
+      `every bite of the ${name} is a bite`,
+    );
     law(section.marks.length === 2 * section.pleats + 1, `marks of the ${name} are two a pleat and one`);
     same(F(section.marks[0] as string), F(0), `first mark of the ${name}`);
     same(F(section.marks.at(-1) as string), cloth, `last mark of the ${name}`);
@@ -92,29 +121,46 @@ export function brokenLaws(plan: Plan): string[] {
       const sorted = sizes.sort((a, b) => a.compare(b));
       return (sorted.at(-1) as Fraction).sub(sorted[0] as Fraction);
     };
-    if (section.style === "even") law(lots(bites).compare(1) <= 0, `bites of the ${name} differ by one mark at most`);
+    if (section.style === "even")
+      law(lots(bites).compare(1) <= 0, `bites of the ${name} differ by one mark at most`);
     else {
       const outside = bites.filter((_, i) => i % 2 === 0);
       const inside = bites.filter((_, i) => i % 2 === 1);
       law(lots(outside).compare(1) <= 0, `long bites of the ${name} differ by one mark at most`);
-      law(inside.slice(0, -1).every((bite) => bite.equals(value("fullness.shortBite"))), `short bites of the ${name}`);
+      law(
+        inside.slice(0, -1).every((bite) => bite.equals(value("fullness.shortBite"))),
+        `short bites of the ${name}`,
+      );
       law(section.longSide === "outside", `the long side of the ${name}: depth stands inside`);
     }
     const comfortable = value("fullness.comfortableBite");
-    law((cloth.div(2 * section.pleats).compare(comfortable) <= 0) === (section.style === "even"), `style of the ${name}`);
+    law(
+      cloth.div(2 * section.pleats).compare(comfortable) <= 0 === (section.style === "even"),
+      `style of the ${name}`,
+    );
     same(F(section.spacing).mul(section.pleats), F(section.waist), `spacing of the ${name}`);
     notLess(waist.div(4), F(section.waist), `the ${name} is a quarter of the waist at most`);
     if (!trialSewn) {
-      notLess(F(section.pleats), cloth.div(value("fullness.deepestPitch")).ceil(), `pleats of the ${name}, deepest pitch`);
-      notLess(cloth, value("fullness.finestBite").mul(2 * section.pleats), `cloth of the ${name} for its bites`);
+      notLess(
+        F(section.pleats),
+        cloth.div(value("fullness.deepestPitch")).ceil(),
+        `pleats of the ${name}, deepest pitch`,
+      );
+      notLess(
+        cloth,
+        value("fullness.finestBite").mul(2 * section.pleats),
+        `cloth of the ${name} for its bites`,
+      );
     }
-    if (!has("attach.made")) notLess(F(section.waist), packed.mul(section.pleats), `waist of the ${name} for its pleats`);
+    if (!has("attach.made"))
+      notLess(F(section.waist), packed.mul(section.pleats), `waist of the ${name} for its pleats`);
   }
   const centre = [F(0), waist.div(2)];
   let at = F(0);
   for (const section of json.sections) {
     const end = at.add(F(section.waist));
-    for (const line of centre) law(!(at.compare(line) < 0 && line.compare(end) < 0), `the ${section.name} crosses no centre line`);
+    for (const line of centre)
+      law(!(at.compare(line) < 0 && line.compare(end) < 0), `the ${section.name} crosses no centre line`);
     at = end;
   }
 
@@ -123,7 +169,11 @@ export function brokenLaws(plan: Plan): string[] {
   same(value("gauging.pleats"), pleats, "pleats in all");
   same(value("whip.stitches").sub(value("whip.doubled")), pleats, "whip stitches but for the doubled");
   same(value("whip.doubled"), pleats.div(4).floor(), "doubled whip stitches");
-  same(value("band.length"), waist.add(value("attach.band.lap")).add(value("attach.band.turning").mul(2)), "band");
+  same(
+    value("band.length"),
+    value("waist.planned").add(value("attach.band.lap")).add(value("attach.band.turning").mul(2)),
+    "band",
+  );
   same(value("hooks.count"), value("hooks.band").add(value("hooks.placket")), "hooks");
   const thread = value("gauging.thread").div(value("fullness.rows")).div(value("fullness.strands"));
   notLess(thread, waist, "thread enough to draw along");
@@ -131,23 +181,50 @@ export function brokenLaws(plan: Plan): string[] {
   notLess(least, F((json.rows.at(-1) as { below: string }).below), "the turn-down covers the rows");
 
   // Layout: nothing overlaps, nothing sticks out, enough to buy.
-  const boxes = json.layout.pieces.map((piece) => ({ name: piece.name, x: F(piece.x), y: F(piece.y), r: F(piece.x).add(F(piece.width)), b: F(piece.y).add(F(piece.length)) }));
+  const boxes = json.layout.pieces.map((piece) => ({
+    name: piece.name,
+    x: F(piece.x),
+    y: F(piece.y),
+    r: F(piece.x).add(F(piece.width)),
+    b: F(piece.y).add(F(piece.length)),
+  }));
   boxes.forEach((a, i) => {
-    law(a.x.compare(0) >= 0 && a.y.compare(0) >= 0 && a.r.compare(F(json.layout.width)) <= 0 && a.b.compare(F(json.layout.length)) <= 0, `${a.name} lies on the cloth`);
+    law(
+      a.x.compare(0) >= 0 &&
+        a.y.compare(0) >= 0 &&
+        a.r.compare(F(json.layout.width)) <= 0 &&
+        a.b.compare(F(json.layout.length)) <= 0,
+      `${a.name} lies on the cloth`,
+    );
     for (const b of boxes.slice(i + 1)) {
-      law(a.r.compare(b.x) <= 0 || b.r.compare(a.x) <= 0 || a.b.compare(b.y) <= 0 || b.b.compare(a.y) <= 0, `${a.name} and ${b.name} do not overlap`);
+      law(
+        a.r.compare(b.x) <= 0 || b.r.compare(a.x) <= 0 || a.b.compare(b.y) <= 0 || b.b.compare(a.y) <= 0,
+        `${a.name} and ${b.name} do not overlap`,
+      );
     }
   });
   const area = total(boxes.map((a) => a.r.sub(a.x).mul(a.b.sub(a.y))));
-  same(area.add(F(json.layout.waste)), F(json.layout.width).mul(F(json.layout.length)), "pieces and waste make the cloth");
+  same(
+    area.add(F(json.layout.waste)),
+    F(json.layout.width).mul(F(json.layout.length)),
+    "pieces and waste make the cloth",
+  );
   const breadths = boxes.filter(({ name }) => name.startsWith("breadth") || name === "half breadth").length;
   same(F(breadths), pieces, "every breadth is laid out");
-  notLess(value("cloth.buy").mul(F(1).sub(value("cloth.shrinkage"))), value("cloth.length"), "cloth to buy after shrinking");
+  notLess(
+    value("cloth.buy").mul(F(1).sub(value("cloth.shrinkage"))),
+    value("cloth.length"),
+    "cloth to buy after shrinking",
+  );
 
   // Seams and opening.
   law(json.seams.filter(({ kind }) => kind !== "seam").length === 1, "one opening");
   same(F(json.seams.filter(({ kind }) => kind !== "slit").length), pieces, "a seam a piece");
-  notLess(value("placket.unsewn"), value("skirt.placket").add(value("turnDown.opening")), "unsewn from the cut top");
+  notLess(
+    value("placket.unsewn"),
+    value("skirt.placket").add(value("turnDown.opening")),
+    "unsewn from the cut top",
+  );
 
   // Time.
   same(total(json.stages.map((stage) => F(stage.low))), value("work.low"), "stages, low");

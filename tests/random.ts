@@ -40,7 +40,8 @@ const CENTIMETRES: Ranges = {
   hem: centimetres(5, 20),
 };
 
-const maybe = (value: fc.Arbitrary<string>): fc.Arbitrary<string | null> => fc.option(value, { nil: null, freq: 3 });
+const maybe = (value: fc.Arbitrary<string>): fc.Arbitrary<string | null> =>
+  fc.option(value, { nil: null, freq: 3 });
 
 function keysIn(show: "in" | "cm", r: Ranges): fc.Arbitrary<Keys> {
   const sides = fc.oneof(
@@ -50,7 +51,9 @@ function keysIn(show: "in" | "cm", r: Ranges): fc.Arbitrary<Keys> {
   return fc
     .record({
       waist: r.waist,
-      ease: maybe(show === "in" ? fc.constantFrom("1/2 in", "-1/4 in", "1 in") : fc.constantFrom("1 cm", "-0.5 cm")),
+      ease: maybe(
+        show === "in" ? fc.constantFrom("1/2 in", "-1/4 in", "1 in") : fc.constantFrom("1 cm", "-0.5 cm"),
+      ),
       front: r.toFloor,
       back: r.toFloor,
       sides,
@@ -60,7 +63,9 @@ function keysIn(show: "in" | "cm", r: Ranges): fc.Arbitrary<Keys> {
       weight: maybe(fc.integer({ min: 50, max: 400 }).map((n) => `${n} g/m2`)),
       shrinkage: maybe(fc.integer({ min: 1, max: 10 }).map((n) => `${n} %`)),
       down: maybe(fc.constantFrom("3/4 in", "6 in", "10 cm")),
-      breadths: fc.integer({ min: 4, max: 16 }).map((halves) => (halves % 2 ? `${(halves - 1) / 2} 1/2` : `${halves / 2}`)),
+      breadths: fc
+        .integer({ min: 4, max: 16 })
+        .map((halves) => (halves % 2 ? `${(halves - 1) / 2} 1/2` : `${halves / 2}`)),
       seam: r.seam,
       offFloor: r.offFloor,
       kind: fc.constantFrom("faced", "turned"),
@@ -71,7 +76,14 @@ function keysIn(show: "in" | "cm", r: Ranges): fc.Arbitrary<Keys> {
       wish: maybe(fc.integer({ min: 3, max: 14 }).map(String)),
       thread: fc.constantFrom("drawn-along", "full-length"),
       finest: maybe(fc.constantFrom("1/8 in", "3/16 in")),
-      at: fc.constantFrom("centre-back", "centre-front", "side-left", "side-right", "front-left", "front-right"),
+      at: fc.constantFrom(
+        "centre-back",
+        "centre-front",
+        "side-left",
+        "side-right",
+        "front-left",
+        "front-right",
+      ),
       from: fc.constantFrom("2 in", "4 1/4 in", "9.3 cm"),
       made: maybe(fc.constantFrom("-1/4 in", "1/8 in")),
       bandFrom: fc.constantFrom("one-piece", "faced"),
@@ -80,10 +92,35 @@ function keysIn(show: "in" | "cm", r: Ranges): fc.Arbitrary<Keys> {
       const opening: Keys = x.at.startsWith("front-") ? { at: x.at, "from-centre": x.from } : { at: x.at };
       return {
         show,
-        wearer: { waist: x.waist, ease: x.ease, "waist-to-floor": { front: x.front, side: null, ...x.sides, back: x.back } },
-        cloth: { width: x.width, selvedge: x.selvedge, thickness: x.thickness, weight: x.weight, shrinkage: x.shrinkage, ...(x.down ? { repeat: { down: x.down } } : {}) },
-        skirt: { breadths: x.breadths, seam: x.seam, "off-floor": x.offFloor, hem: x.kind === "faced" ? { kind: x.kind, depth: x.depth, cloth: x.facing } : { kind: x.kind, depth: x.depth } },
-        fullness: { rows: x.rows, "pleats-per-inch": x.wish, thread: x.thread, "finest-bite": x.finest, ...(x.stay ? { stay: { thickness: x.stay } } : {}) },
+        wearer: {
+          waist: x.waist,
+          ease: x.ease,
+          "waist-to-floor": { front: x.front, side: null, ...x.sides, back: x.back },
+        },
+        cloth: {
+          width: x.width,
+          selvedge: x.selvedge,
+          thickness: x.thickness,
+          weight: x.weight,
+          shrinkage: x.shrinkage,
+          ...(x.down ? { repeat: { down: x.down } } : {}),
+        },
+        skirt: {
+          breadths: x.breadths,
+          seam: x.seam,
+          "off-floor": x.offFloor,
+          hem:
+            x.kind === "faced"
+              ? { kind: x.kind, depth: x.depth, cloth: x.facing }
+              : { kind: x.kind, depth: x.depth },
+        },
+        fullness: {
+          rows: x.rows,
+          "pleats-per-inch": x.wish,
+          thread: x.thread,
+          "finest-bite": x.finest,
+          ...(x.stay ? { stay: { thickness: x.stay } } : {}),
+        },
         attach: { band: { from: x.bandFrom }, opening },
       };
     });

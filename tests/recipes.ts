@@ -41,7 +41,8 @@ function lines(keys: Keys, indent: string): string[] {
 }
 
 /** The recipe file of these keys over the base. */
-export const recipeText = (patch: Keys = {}, base: Keys = BASE): string => `---\n${lines(merged(base, patch), "").join("\n")}\n---\n`;
+export const recipeText = (patch: Keys = {}, base: Keys = BASE): string =>
+  `---\n${lines(merged(base, patch), "").join("\n")}\n---\n`;
 
 export interface Tried {
   readonly plan?: Plan;

@@ -1,8 +1,8 @@
 /** Plan -> every file of a booklet. Pure: the same plan gives the same bytes, in Node and in the browser. */
 import version from "plainwork:version";
-import type { Figure } from "../figure/figure.ts";
-import { drawFigure, FIGURE_NAMES } from "../figure/index.ts";
-import { serializeSvg } from "../figure/serialize.ts";
+import { FIGURE_NAMES, type Figure } from "../figure/figure.ts";
+import { drawFigure } from "../figure/index.ts";
+import { svgFile } from "../figure/serialize.ts";
 import { planJson } from "../solve/json.ts";
 import type { Plan } from "../solve/plan.ts";
 import { chapterNodes } from "./html.ts";
@@ -22,7 +22,7 @@ export function makeBooklet(plan: Plan): Files {
   const files = new Map<string, string>();
   files.set("booklet.html", bookletPage(plan, nodes, version));
   files.set("booklet.md", withoutMarks(joinChapters(plan, chapters)));
-  for (const [name, figure] of figures) files.set(`figures/${name}.svg`, serializeSvg(figure.svg));
+  for (const [name, figure] of figures) files.set(`figures/${name}.svg`, svgFile(figure.svg));
   files.set("plan.json", `${JSON.stringify(planJson(plan, version), null, 1)}\n`);
   return files;
 }

@@ -8,11 +8,13 @@ import {
   isZero,
   less,
   min,
+  mul,
   plain,
   type Quantity,
   sub,
 } from "../quantity/quantity.ts";
 import { nearestWhole, tally } from "../quantity/tape.ts";
+import { exact } from "../solve/json.ts";
 import type { Plan, Section, Stage, TrialRow } from "../solve/plan.ts";
 import { biteAfter } from "../solve/sensitivity.ts";
 import { printTime, TIME_STEP_MINUTES } from "../solve/shown.ts";
@@ -77,30 +79,42 @@ export function contextOf(plan: Plan): Context {
   }));
   context.sections = plan.sections.map((section) => sectionContext(section, plan, length, waist));
   context.rows = plan.rows.map((below, i) => ({ n: String(i + 1), below: onTape(below) }));
-  context.sensitivity = plan.sensitivity.map((row) => {
-    const section = plan.sections.find(({ name }) => name === row.section) as Section;
-    return {
-      section: row.section,
-      change: isZero(row.change)
-        ? "as planned"
-        : `${compare(row.change, plain(0n)) > 0 ? "+" : "-"}${decimal(row.change.value.abs().mul(100), 0)} %`,
-      pleats: String(row.pleats),
-      perInch:
-        recipe.show === "in"
-          ? decimal(row.perInch.value.mul("25.4"), 1)
-          : decimal(row.perInch.value.mul(10), 1),
-      closes: row.closes ? "yes" : "no",
-      bite: printFine(biteAfter(section, row.change), recipe.show),
-    };
-  });
+  const kinds = new Set<string>();
+  const firstOfKind = new Set(
+    plan.sections
+      .filter((section) => {
+        const kind = `${exact(section.cloth)} ${exact(section.waist)}`;
+        return !kinds.has(kind) && kinds.add(kind);
+      })
+      .map(({ name }) => name),
+  );
+  context.sensitivity = plan.sensitivity
+    .filter(({ section }) => firstOfKind.has(section))
+    .map((row) => {
+      const section = plan.sections.find(({ name }) => name === row.section) as Section;
+      return {
+        section: row.section,
+        change: isZero(row.change)
+          ? "as planned"
+          : `${compare(row.change, plain(0n)) > 0 ? "+" : "-"}${decimal(row.change.value.abs().mul(100), 0)} %`,
+        pleats: String(row.pleats),
+        perInch:
+          recipe.show === "in"
+            ? decimal(row.perInch.value.mul("25.4"), 1)
+            : decimal(row.perInch.value.mul(10), 1),
+        closes: row.closes ? "yes" : "no",
+        bite: printFine(biteAfter(section, row.change), recipe.show),
+      };
+    });
   context.trialTable = plan.trialTable.map((row) => trialContext(row, plan));
+  context.bandMarks = bandMarks(plan, waist, onTape);
   context.seams = plan.seams.map((seam) => ({
     station: sideOf(seam.station),
     alongTop: fromFront(seam.alongTop),
     kind: seam.kind,
     half: less(seam.station, plain("1/2")) ? "left" : "right",
   }));
-  context.breadths = plan.breadths.map((breadth, i) => ({
+  context.ring = plan.breadths.map((breadth, i) => ({
     n: String(i + 1),
     name: breadth.name,
     whole: breadth.whole,
@@ -124,7 +138,7 @@ export function contextOf(plan: Plan): Context {
     shown: value.shown,
     about: value.about,
     how: value.how,
-    inNumbers: value.inNumbers,
+    inNumbers: value.inNumbers === value.how ? "" : value.inNumbers,
     source: value.source,
     rule: value.rule ?? "",
   }));
@@ -133,18 +147,19 @@ export function contextOf(plan: Plan): Context {
 
 function sectionContext(section: Section, plan: Plan, length: (q: Quantity) => string, waist: Quantity) {
   const ends = [section.from, add(section.from, section.waist)].map((at) => placeName(at, waist, plan));
-  const bites = tally(section.bites).map(({ size, count }) => ({ size: length(size), count: String(count) }));
+  const whole = isZero(section.remainder) ? section.bites : section.bites.slice(0, -1);
+  const bites = tally(whole).map(({ size, count }) => ({ size: length(size), count: String(count) }));
   const strands = plan.recipe.fullness.strands;
   const drawn = plan.recipe.fullness.thread === "drawn-along" ? section.waist : section.cloth;
   const threadEnds = (plan.values.get("fullness.threadEnds") as { quantity: Quantity }).quantity;
   const thread = { value: add(drawn, threadEnds).value.mul(strands.value), dim: drawn.dim };
   const quarter = div(plain(section.pleats), plain(4n));
-  const outside = section.bites.filter((_, i) => i % 2 === 0);
-  const inside = section.bites.filter((_, i) => i % 2 === 1);
+  const outside = whole.filter((_, i) => i % 2 === 0);
+  const inside = whole.filter((_, i) => i % 2 === 1);
   const last = section.bites.at(-1) as Quantity;
   const rest = isZero(section.remainder)
     ? ""
-    : `; the last bite, ${length(last)}, takes what is finer than a mark`;
+    : `, and the last of ${length(last)}, which takes what is finer than a mark`;
   return {
     name: section.name,
     half: section.half,
@@ -161,16 +176,43 @@ function sectionContext(section: Section, plan: Plan, length: (q: Quantity) => s
     bites,
     bitesText: `${section.bites.length} bites: ${bites.map(({ size, count }) => `${count} of ${size}`).join(" and ")}${rest}`,
     longText: tallied(outside, length),
-    shortText: tallied(inside, length),
+    shortText: `${tallied(inside, length)}${rest}`,
     thread: printOnTape(thread, { show: plan.recipe.show, tape: plan.recipe.tape }),
+    checkpoints: checkpoints(section, length),
     betweenMarks: quarter.value.d === 1n ? vulgar(quarter.value) : `about ${nearestWhole(quarter.value).n}`,
   };
+}
+
+/** Every twentieth mark's place from the section's first, for checking a strip as it is ruled. */
+function checkpoints(section: Section, length: (q: Quantity) => string): { mark: string; at: string }[] {
+  return section.marks.flatMap((at, i) =>
+    i > 0 && (i % 20 === 0 || i === section.marks.length - 1)
+      ? [{ mark: String(i + 1), at: length(at) }]
+      : [],
+  );
 }
 
 const tallied = (bites: readonly Quantity[], length: (q: Quantity) => string): string =>
   tally(bites)
     .map(({ size, count }) => `${count} of ${length(size)}`)
     .join(" and ");
+
+/** The four quarter places on the band from its end at the opening, going round by the wearer's left. */
+function bandMarks(
+  plan: Plan,
+  waist: Quantity,
+  onTape: (q: Quantity) => string,
+): { place: string; at: string }[] {
+  return plan.balance
+    .filter(({ measured }) => measured)
+    .map(({ station, share }) => {
+      const ahead = sub(share, plan.opening.share);
+      const turn = less(ahead, plain(0n)) ? add(ahead, plain(1n)) : ahead;
+      return { station, along: mul(waist, turn) };
+    })
+    .sort((a, b) => compare(a.along, b.along))
+    .map(({ station, along }) => ({ place: station, at: onTape(along) }));
+}
 
 function placeName(at: Quantity, waist: Quantity, plan: Plan): string {
   const share = div(at, waist);

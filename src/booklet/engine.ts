@@ -49,8 +49,8 @@ engine.registerHelper("figure", (name: string, { data }: Handlebars.HelperOption
   const title = figureTitle(name, data.root.figures);
   return new Handlebars.SafeString(`![${title}](figures/${name}.svg)`);
 });
-engine.registerHelper("count", (n: unknown, noun: string) => {
-  const plural = bare(n) === "1" ? noun : noun.endsWith("h") || noun.endsWith("s") ? `${noun}es` : `${noun}s`;
+engine.registerHelper("counted", (n: unknown, noun: string) => {
+  const plural = bare(n) === "1" ? noun : /(?:[cs]h|s|x)$/.test(noun) ? `${noun}es` : `${noun}s`;
   return new Handlebars.SafeString(`${asText(n)} ${plural}`);
 });
 engine.registerHelper("words", (n: unknown) => WORDS[Number(bare(n))] ?? bare(n));

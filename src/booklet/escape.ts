@@ -5,5 +5,6 @@ export function escapeMarkdown(text: string): string {
   return text
     .replace(/\s*[\r\n]+\s*/g, " ")
     .replace(/[\\`*_[\]<>|~#&{}]/g, "\\$&")
-    .replace(/^([-+=]|\d+(?=[.)]))/, (start) => (/^\d/.test(start) ? `${start}\\` : `\\${start}`));
+    .replace(/^(-(?=[-\s]|$)|\+(?=\s|$)|=)/, "\\$1")
+    .replace(/^(\d+)(?=[.)](?:\s|$))/, "$1\\");
 }

@@ -25,7 +25,11 @@ export function notionsOf(plan: Plan): Notion[] {
     list.push({ thing, amount, where, kind });
   };
   if (recipe.skirt.hem.kind === "faced" && recipe.skirt.hem.cloth === "other") {
-    add("facing cloth", `${value("facing.length")} in strips ${value("facing.depth")} deep`, "hem facing");
+    add(
+      "facing cloth",
+      `strips ${value("facing.depth")} deep, ${value("facing.length")} in all`,
+      "hem facing",
+    );
   }
   if (recipe.fullness.stay)
     add(

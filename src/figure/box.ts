@@ -23,6 +23,9 @@ export function grown(box: Box, by: number): Box {
   return { x: box.x - by, y: box.y - by, width: box.width + 2 * by, height: box.height + 2 * by };
 }
 
+/** Less than this share of a segment is a touch, not a crossing. */
+const TOUCH = 1e-6;
+
 /** The share of a segment that lies inside a box, from and to as parts of its length; undefined if none does. */
 export function inside({ from, to }: Segment, box: Box): readonly [number, number] | undefined {
   let start = 0;
@@ -41,7 +44,7 @@ export function inside({ from, to }: Segment, box: Box): readonly [number, numbe
     start = Math.max(start, Math.min(a, b));
     end = Math.min(end, Math.max(a, b));
   }
-  return start < end ? [start, end] : undefined;
+  return end - start > TOUCH ? [start, end] : undefined;
 }
 
 /** What is left of a segment outside a box: none, one or two pieces. */

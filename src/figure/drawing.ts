@@ -4,15 +4,7 @@ import type { Box, Segment } from "./box.ts";
 import type { Figure, FigureName } from "./figure.ts";
 import { drawKey } from "./key.ts";
 import { Labels, type Placed, type Wish } from "./labels.ts";
-import {
-  type Filling,
-  fillingId,
-  LETTERING,
-  type LineKind,
-  LINES,
-  PICTURE,
-  patternOf,
-} from "./language.ts";
+import { type Filling, fillingId, LETTERING, LINES, type LineKind, PICTURE, patternOf } from "./language.ts";
 import { linesOf, widthOf } from "./lettering.ts";
 import { type Attributes, el, type Point, through } from "./svg.ts";
 

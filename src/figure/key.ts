@@ -1,6 +1,6 @@
 /** The key under a drawing: a sample of every kind of line and filling that it uses, in words. */
 import type { Drawing } from "./drawing.ts";
-import { FILLINGS, type Filling, LETTERING, type LineKind, LINES, PICTURE } from "./language.ts";
+import { FILLINGS, type Filling, LETTERING, LINES, type LineKind, PICTURE } from "./language.ts";
 import { linesOf, widthOf } from "./lettering.ts";
 import { rectangle } from "./svg.ts";
 

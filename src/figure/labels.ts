@@ -13,6 +13,8 @@ export type Side = "on" | "above" | "below" | "left" | "right";
 export interface Wish {
   readonly text: string;
   readonly at: Point;
+  /** Where the label stands, if not beside its point: then a leader line joins the two. */
+  readonly stand?: Point;
   /** In the order of preference. Default: above, below, right, left. */
   readonly sides?: readonly Side[];
   readonly size?: number;
@@ -42,7 +44,8 @@ const STEP = 6;
 const RINGS = 26;
 const AROUND = 16;
 
-function boxAt({ at, gap = 4 }: Wish, side: Side, width: number, height: number): Box {
+function boxAt({ at: point, stand, gap = 4 }: Wish, side: Side, width: number, height: number): Box {
+  const at = stand ?? point;
   const middle = { x: at.x - width / 2, y: at.y - height / 2 };
   switch (side) {
     case "on":
@@ -123,14 +126,15 @@ export class Labels {
           const angle = (2 * Math.PI * i) / AROUND;
           const x = start.x + Math.cos(angle) * ring * STEP;
           const y = start.y + Math.sin(angle) * ring * STEP;
-          yield { box: clamped({ ...start, x, y }, this.top), near: ring === 1 && wish.leader !== "always" };
+          yield { box: clamped({ ...start, x, y }, this.top), near: ring === 1 };
         }
       }
     }
   }
 
   private leaderOf(wish: Wish, box: Box, near: boolean): Segment | undefined {
-    if (wish.leader === "never" || (near && wish.leader !== "always")) return undefined;
+    if (wish.leader === "never") return undefined;
+    if (near && wish.leader !== "always" && !wish.stand) return undefined;
     const to = wish.at;
     const from = nearestOn(box, to);
     return Math.hypot(from.x - to.x, from.y - to.y) < 3 ? undefined : { from, to };
@@ -147,8 +151,6 @@ export class Labels {
     if (taken) return false;
     if (!strict) return true;
     if (wish.within && !contains(wish.within, box)) return false;
-    return !(
-      this.lines.some((line) => inside(line, room)) || this.areas.some((area) => overlap(room, area))
-    );
+    return !(this.lines.some((line) => inside(line, room)) || this.areas.some((area) => overlap(room, area)));
   }
 }

@@ -14,7 +14,7 @@ export type LineKind =
   | "hidden"
   | "over"
   | "under"
-  | "whip"
+  | "thread"
   | "support"
   | "station"
   | "body"
@@ -51,7 +51,7 @@ export const LINES: Readonly<Record<LineKind, LineStyle>> = {
   hidden: line(0.9, "edge hidden behind", "2 2.5"),
   over: line(2, "thread on the side you see", undefined, "round"),
   under: line(2, "thread on the side away from you", "4 3"),
-  whip: line(2, undefined, undefined, "round"),
+  thread: line(2, "thread", undefined, "round"),
   support: line(1.7, "what is worn beneath", "0.1 4", "round"),
   station: line(0.8, "place to measure at", "12 3"),
   body: line(1.1),

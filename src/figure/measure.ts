@@ -1,7 +1,7 @@
 /** Lengths of the plan for a drawing: as floats for the pen, as printed words for the labels. */
 import { printFine, printOnTape, printPart, type Showing } from "../quantity/print.ts";
 import { type Quantity, toFloat, toInches } from "../quantity/quantity.ts";
-import type { Plan, Section, Station } from "../solve/plan.ts";
+import type { Plan, Section } from "../solve/plan.ts";
 
 /** A length in inches, or a plain number, for the pen only: nothing is printed from it. */
 export const pen = (q: Quantity): number => toFloat(toInches(q));
@@ -30,11 +30,6 @@ export function printer({ recipe }: Plan) {
   };
 }
 
-/** A section's two ends along the flat top, for the pen, and which of them is nearer centre back. */
-export function isLeft(station: Station): boolean {
-  return toFloat(station.share.value) <= 0.5;
-}
-
 /** The section that close-ups are drawn from: the one nearest centre back, the wearer's left where two are as near. */
 export function chiefSection(plan: Plan): Section {
   const back = penOf(plan, "waist.seam") / 2;
@@ -45,16 +40,22 @@ export function chiefSection(plan: Plan): Section {
   return rest.reduce((best, section) => (away(section) < away(best) - 1e-9 ? section : best), first);
 }
 
-/** The turn-down at a place along the flat top, read off the plan's curve for the pen. */
-export function turnDownAt(plan: Plan, alongTop: number): number {
-  const { curve } = plan;
-  for (let i = 1; i < curve.length; i += 1) {
-    const [a, b] = [curve[i - 1], curve[i]];
-    if (!a || !b || pen(b.alongTop) < alongTop) continue;
-    const span = pen(b.alongTop) - pen(a.alongTop);
-    const part = span === 0 ? 0 : (alongTop - pen(a.alongTop)) / span;
-    return pen(a.turnDown) + part * (pen(b.turnDown) - pen(a.turnDown));
-  }
-  const last = curve.at(-1);
-  return last ? pen(last.turnDown) : 0;
+/** The turn-down nearest a place along the flat top: a point of the plan's own curve, which holds every eighth. */
+export function turnDownNear({ curve }: Plan, alongTop: Quantity): Quantity {
+  const at = pen(alongTop);
+  const away = (point: Plan["curve"][number]): number => Math.abs(pen(point.alongTop) - at);
+  const [first, ...rest] = curve;
+  if (!first) throw new Error("the plan has no turn-down curve");
+  return rest.reduce((best, point) => (away(point) < away(best) ? point : best), first).turnDown;
+}
+
+/** What a place round the waist is called, if it has a name: a station or the opening. Shares count by the wearer's left. */
+export function placeName(plan: Plan, share: number): string | undefined {
+  const same = (other: Quantity): boolean => {
+    const gap = Math.abs(toFloat(other.value) - share);
+    return Math.min(gap, 1 - gap) < 1e-9;
+  };
+  if (same(plan.opening.share)) return "the opening";
+  const station = plan.balance.find(({ share: place }) => same(place))?.station;
+  return station?.startsWith("centre") ? station : station && `the ${station}`;
 }

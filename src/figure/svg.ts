@@ -85,10 +85,11 @@ export function rectangle(x: number, y: number, width: number, height: number): 
   );
 }
 
-/** Points along an arc of a circle, degrees counted clockwise on the page from the right; ends included. */
-export function arc(centre: Point, radius: number, from: number, to: number, parts = 10): Point[] {
+/** Points along an arc of an ellipse, degrees counted clockwise on the page from the right; ends included. */
+export function arc(centre: Point, across: number, along: number, from: number, to: number): Point[] {
+  const parts = 12;
   return Array.from({ length: parts + 1 }, (_, i) => {
     const angle = ((from + ((to - from) * i) / parts) * Math.PI) / 180;
-    return { x: centre.x + radius * Math.cos(angle), y: centre.y + radius * Math.sin(angle) };
+    return { x: centre.x + across * Math.cos(angle), y: centre.y + along * Math.sin(angle) };
   });
 }

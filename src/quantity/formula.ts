@@ -232,11 +232,7 @@ class Builder {
 
   node(node: ParsedNode, depth: number): Evaluate {
     if (depth > DEEPEST_FORMULA)
-      throw new FormulaError(
-        `brackets nest deeper than ${DEEPEST_FORMULA}`,
-        0,
-        "split it into named lines",
-      );
+      throw new FormulaError(`brackets nest deeper than ${DEEPEST_FORMULA}`, 0, "split it into named lines");
     switch (node.type) {
       case "SymbolNode":
       case "AccessorNode":

@@ -63,9 +63,10 @@ export function printFine(q: Quantity, show: "in" | "cm"): string {
 
 const YARD = fraction("914.4");
 const YARD_EIGHTH: Quantity = quantity(YARD.div(8), LENGTH);
+const CENTIMETRE: Quantity = quantity(10n, LENGTH);
 
-/** Cloth as it is sold: yards and eighths, or metres and centimetres. */
+/** Cloth and thread as they are bought: yards and eighths, or metres and centimetres; never less than it is. */
 export function printCloth(q: Quantity, show: "in" | "cm"): string {
-  if (show === "cm") return `${decimal(q.value.div(1000), 2, true)} m`;
-  return `${vulgar(roundTo(q, YARD_EIGHTH, "nearest").value.div(YARD))} yd`;
+  if (show === "cm") return `${decimal(roundTo(q, CENTIMETRE, "up").value.div(1000), 2, true)} m`;
+  return `${vulgar(roundTo(q, YARD_EIGHTH, "up").value.div(YARD))} yd`;
 }

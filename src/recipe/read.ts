@@ -34,8 +34,9 @@ export function readRecipe(file: string, text: string): ReadRecipe {
   const front = frontMatter(source);
   if ("code" in front) return { messages: [front] };
   const tree = readTree(source, front);
+  if (!tree.root) return { messages: [...tree.messages].sort(inFileOrder) };
   const start = source.place(0, 3);
-  const shaped = structure(tree, FRONT_MATTER, start);
+  const shaped = structure(tree.root, tree.places, start);
   const written = (path: string): boolean => tree.places.has(path) || shaped.meant.has(path);
   const root = fillDefaults(shaped.root, FRONT_MATTER, written);
   const values = readValues(root);
@@ -83,14 +84,22 @@ const keyOf = (tree: Tree, path: string, start: Place): Place =>
 /** Where the YAML breaks off, only what stands above it can be judged. */
 function sound(messages: readonly Message[], { brokenFrom }: Tree): readonly Message[] {
   if (brokenFrom === undefined) return messages;
-  const certain = new Set(["missing", ...UNCERTAIN]);
   return messages.filter(
-    ({ code, place }) => !certain.has(code) && place !== undefined && place.line < brokenFrom,
+    ({ code, place }) => !UNCERTAIN.has(code) && place !== undefined && place.line < brokenFrom,
   );
 }
 
 /** Codes that say something is not there: below the break it may be. */
-const UNCERTAIN = ["no-lengths", "no-breadths", "no-thickness", "no-hoop", "no-from-centre", "no-repeat"];
+const UNCERTAIN = new Set([
+  "missing",
+  "empty",
+  "no-lengths",
+  "no-breadths",
+  "no-thickness",
+  "no-hoop",
+  "no-from-centre",
+  "no-repeat",
+]);
 
 function inFileOrder(a: Message, b: Message): number {
   const [x, y] = [a.place, b.place];

@@ -1,10 +1,11 @@
 /** The shape of the front matter: unknown, missing and misplaced keys, and lists or blocks where others must stand. */
 import { nearest } from "../quantity/nearest.ts";
-import { homesOf } from "./keys.ts";
+import { homesOf, KEYS } from "./keys.ts";
 import type { Message, Place } from "./message.ts";
-import { type AnySchema, isOpen, isRequired, type Shape, shapeOf } from "./meta.ts";
+import { isOpen, isRequired, type Shape, shapeOf } from "./meta.ts";
 import { messageOf, type Problem, quoted } from "./problem.ts";
-import { type Block, emptyBlock, type Node, type Places, type Tree, within } from "./tree.ts";
+import { FRONT_MATTER } from "./schema/recipe.ts";
+import { type Block, emptyBlock, type Node, type Places, within } from "./tree.ts";
 
 export interface Structure {
   /** The tree without what does not belong: ready for defaults and for the schema. */
@@ -14,10 +15,10 @@ export interface Structure {
   readonly meant: ReadonlySet<string>;
 }
 
-/** Holds a tree against a schema. `start` is the place of what is missing from the top. */
-export function structure(tree: Tree, schema: AnySchema, start: Place): Structure {
-  const walk = new Walk(tree.places, start);
-  return { root: walk.block(tree.root, shapeOf(schema), ""), messages: walk.messages, meant: walk.meant };
+/** Holds a tree against the schema. `start` is the place of what is missing from the top. */
+export function structure(root: Block, places: ReadonlyMap<string, Places>, start: Place): Structure {
+  const walk = new Walk(places, start);
+  return { root: walk.block(root, shapeOf(FRONT_MATTER), ""), messages: walk.messages, meant: walk.meant };
 }
 
 const IS = { block: "a block of keys", list: "a list", field: "one piece of text" } as const;
@@ -40,7 +41,7 @@ class Walk {
     const entries = new Map(open);
     for (const [key, node] of Object.entries(block)) {
       const entry = entries.get(key);
-      if (!entry) this.unknown(key, path, [...entries.keys()]);
+      if (!entry) this.unknown(key, path, [...entries.keys()], Object.hasOwn(shape.entries, key));
       else {
         const fit = this.node(node, shapeOf(entry), within(path, key));
         if (fit !== undefined) kept[key] = fit;
@@ -81,14 +82,14 @@ class Walk {
     return items.map((entry, i) => this.node(entry, item, within(path, i)) ?? emptyBlock());
   }
 
-  private unknown(key: string, path: string, known: readonly string[]): void {
+  private unknown(key: string, path: string, known: readonly string[], fixed: boolean): void {
     const inner = within(path, key);
-    const near = nearest(key, known);
+    const near = fixed ? undefined : nearest(key, known);
     if (near !== undefined) this.meant.add(within(path, near));
     const block = path === "" ? "the front matter" : path;
     const place = this.places.get(inner)?.key ?? this.start;
-    const home = near === undefined ? homeOf(key, path) : undefined;
-    const hint = near === undefined ? home : `did you mean ${near}?`;
+    const own = fixed ? "take it out: this is a measure of the program's own" : undefined;
+    const hint = near === undefined ? (own ?? homeOf(key, path)) : `did you mean ${near}?`;
     this.messages.push(
       messageOf(
         {
@@ -126,6 +127,10 @@ class Walk {
 }
 
 function homeOf(key: string, path: string): string | undefined {
+  if (KEYS.some((known) => known.path === key && known.path.includes("."))) {
+    const step = key.lastIndexOf(".");
+    return `write ${key.slice(step + 1)} in the block ${key.slice(0, step)}`;
+  }
   const homes = homesOf(key, path).slice(0, 2);
   if (homes.length === 0) return undefined;
   return `${key} is a key of ${homes.map((home) => home || "the top of the front matter").join(" and of ")}: write it there`;

@@ -21,7 +21,8 @@ export interface Places {
 }
 
 export interface Tree {
-  readonly root: Block;
+  /** Undefined when the front matter as a whole is not a block of keys. */
+  readonly root: Block | undefined;
   /** Every key that is written, by path, whether its value can be used or not. */
   readonly places: ReadonlyMap<string, Places>;
   readonly messages: readonly Message[];
@@ -54,7 +55,7 @@ export function readTree(source: Source, front: FrontMatter): Tree {
     const place = source.place(front.offset, front.offset + 1);
     const text = "the front matter nests too deeply to be read";
     const message = messageOf({ code: "too-deep", text, expected: `at most ${DEEPEST} levels` }, "", place);
-    return { root: emptyBlock(), places: new Map(), messages: [message], brokenFrom: place.line };
+    return { root: undefined, places: new Map(), messages: [message], brokenFrom: place.line };
   }
 }
 
@@ -75,10 +76,11 @@ class Reader {
       schema: "failsafe",
       uniqueKeys: false,
       prettyErrors: false,
-      logLevel: "silent",
+      // Only so that a second document is told; nothing is printed.
+      logLevel: "error",
       merge: false,
     });
-    const faults = yamlMessages(parsed, this.source, this.front.offset);
+    const faults = yamlMessages(parsed, this.source, this.front);
     this.messages.push(...faults);
     const root = this.root(parsed.contents);
     if (this.nodes > MOST_NODES) {
@@ -95,27 +97,26 @@ class Reader {
     };
   }
 
-  private root(contents: unknown): Block {
-    const empty = !contents || (isScalar(contents) && contents.value === "");
-    if (empty && this.messages.length > 0) return emptyBlock();
-    if (empty) {
-      this.say("", this.span(0, 1), {
-        code: "empty-front-matter",
-        text: "there is nothing in the front matter",
-        hint: "start with recipe: 1, title: and the measures",
-      });
-      return emptyBlock();
+  private root(contents: unknown): Block | undefined {
+    if (!contents || (isScalar(contents) && contents.value === "")) {
+      if (this.messages.length === 0) {
+        this.say("", this.span(0, 1), {
+          code: "empty-front-matter",
+          text: "there is nothing in the front matter",
+          hint: "start with recipe: 1, title: and the measures",
+        });
+      }
+      return undefined;
     }
     const node = this.node(contents as YamlNode, "", 1);
-    if (node !== undefined && typeof node === "object" && !Array.isArray(node)) return node as Block;
-    if (node !== undefined) {
-      this.say("", this.spanOf(contents as YamlNode), {
-        code: "wrong-kind",
-        text: `the front matter is ${Array.isArray(node) ? "a list" : "one piece of text"}`,
-        expected: "keys with their values, as in recipe: 1",
-      });
-    }
-    return emptyBlock();
+    if (node === undefined) return undefined;
+    if (typeof node === "object" && !Array.isArray(node)) return node as Block;
+    this.say("", this.spanOf(contents as YamlNode), {
+      code: "wrong-kind",
+      text: `the front matter is ${Array.isArray(node) ? "a list" : "one piece of text"}`,
+      expected: "keys with their values, as in recipe: 1",
+    });
+    return undefined;
   }
 
   /** A node's plain form; undefined, with a message said, when it cannot be used. */
@@ -214,7 +215,7 @@ class Reader {
     }
     const key = node?.value;
     if (typeof key !== "string" || key.trim() === "") {
-      this.say(path, place, {
+      this.say(path, this.colon(node, place), {
         code: "key-kind",
         text: "there is no key before this colon",
         expected: "a key in words",
@@ -238,6 +239,14 @@ class Reader {
     return undefined;
   }
 
+  /** The place of the colon that has no key before it. */
+  private colon(node: YamlNode | null, otherwise: Place): Place {
+    const start = node?.range?.[0];
+    if (start === undefined) return otherwise;
+    const gap = this.front.text.slice(start).search(/\S/);
+    return gap < 0 ? otherwise : this.span(start + gap, start + gap + 1);
+  }
+
   private inside(node: YamlNode | null): { from?: (at: number) => Place } {
     if (!isScalar(node) || !node.range || typeof node.value !== "string") return {};
     const [start, end] = node.range;
@@ -258,7 +267,9 @@ class Reader {
   /** The place of a mark that stands before a value, such as its anchor. */
   private before(node: YamlNode, mark: string): Place {
     const [start] = node.range ?? [0];
-    const at = this.front.text.lastIndexOf(mark, start);
+    const { text } = this.front;
+    let at = text.lastIndexOf(mark, start);
+    while (mark === "!" && text[at - 1] === "!") at -= 1;
     return at < 0 ? this.spanOf(node) : this.span(at, start - 1);
   }
 

@@ -1,5 +1,6 @@
 /** What the YAML parser found wrong, in words for a maker. */
 import type { Document } from "yaml";
+import type { FrontMatter } from "./front-matter.ts";
 import type { Source } from "./lines.ts";
 import type { Message } from "./message.ts";
 import { messageOf } from "./problem.ts";
@@ -29,18 +30,22 @@ const WORDS: Readonly<Record<string, readonly [text: string, hint: string]>> = {
 /** Tags are refused by tree.ts, which sees all of them. */
 const TOLD_ELSEWHERE = new Set(["TAG_RESOLVE_FAILED"]);
 
-/** Errors and warnings of a parsed document as messages, one for a place. */
-export function yamlMessages(parsed: Document.Parsed, source: Source, offset: number): Message[] {
+/** Errors and warnings of a parsed document as messages, the first of each line. */
+export function yamlMessages(parsed: Document.Parsed, source: Source, front: FrontMatter): Message[] {
+  // What is missing at the end is missing after the last thing written, not at the fence.
+  const end = front.text.trimEnd().length;
   const found = new Map<number, Message>();
   for (const { code, message, pos } of [...parsed.errors, ...parsed.warnings]) {
-    if (TOLD_ELSEWHERE.has(code) || found.has(pos[0]) || found.size >= MOST_TOLD) continue;
+    if (TOLD_ELSEWHERE.has(code) || found.size >= MOST_TOLD) continue;
     const [text, hint] = WORDS[code] ?? [
       lowerFirst(message),
       "check quotes, brackets, colons and the indent",
     ];
-    const place = source.place(offset + pos[0], offset + pos[1]);
+    const start = Math.min(pos[0], end);
+    const place = source.place(front.offset + start, front.offset + Math.max(pos[1], start + 1));
+    if (found.has(place.line)) continue;
     const kind = code === "MULTIPLE_DOCS" ? "several-documents" : "yaml";
-    found.set(pos[0], messageOf({ code: kind, text, hint }, "", place));
+    found.set(place.line, messageOf({ code: kind, text, hint }, "", place));
   }
   return [...found.values()];
 }

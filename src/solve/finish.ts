@@ -43,9 +43,9 @@ export function solveWhip({ recipe, sheet, say }: Work): void {
   });
 }
 
-/** The waistband as cut, and the hooks. */
+/** The waistband as cut, from the waist as planned (once it is made it is cut no more), and the hooks. */
 export function solveBand({ recipe, sheet }: Work): void {
-  sheet.set("band.length", "waist.seam + attach.band.lap + 2 * attach.band.turning");
+  sheet.set("band.length", "waist.planned + attach.band.lap + 2 * attach.band.turning");
   sheet.set(
     "band.depth",
     recipe.attach.band.from === "one-piece"

@@ -60,7 +60,9 @@ export function rulesFor({ recipe }: Work, trialPasses: boolean | undefined): Ru
   const most = `min(floor(${waist} / gauging.packed), ${LIMIT_BY_CLOTH})`;
   const easy = `max(min(floor(${waist} / gauging.easy), ${LIMIT_BY_CLOTH}), section.least)`;
   const wished = `min(max(round(fullness.pleatsPerInch * ${waist} / (1 in)), section.least), section.most)`;
-  const rules: Rules = { least: LEAST, most, wanted: recipe.fullness.pleatsPerInch ? wished : easy };
+  // A trial that could not close has shown how close is easy: a wish gives way to it.
+  const asWished = trialPasses === false ? `min(${wished}, ${easy})` : wished;
+  const rules: Rules = { least: LEAST, most, wanted: recipe.fullness.pleatsPerInch ? asWished : easy };
   return trialPasses
     ? {
         ...rules,

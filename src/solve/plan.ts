@@ -8,6 +8,8 @@ export type Style =
   | "tape"
   | "part"
   | "fine"
+  | "thick"
+  | "whole"
   | "cloth"
   | "count"
   | "ratio"

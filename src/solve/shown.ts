@@ -20,6 +20,8 @@ const STYLES: Record<Style, (q: Quantity, showing: Showing) => string> = {
   tape: printOnTape,
   part: printPart,
   fine: (q, { show }) => printFine(q, show),
+  thick: (q) => `${decimal(q.value, 2)} mm`,
+  whole: (q) => nearestWhole(q.value).n.toString(),
   cloth: (q, { show }) => printCloth(q, show),
   count: (q) => vulgar(q.value),
   ratio: (q) => `${decimal(q.value, 2)} : 1`,

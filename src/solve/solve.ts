@@ -135,6 +135,8 @@ function gauge(
   sheet.set("gauging.pitch", "gauging.cloth / gauging.pleats");
   sheet.set("gauging.bite", "gauging.pitch / 2");
   sheet.set("gauging.depth", "gauging.pitch / 2");
+  sheet.set("gauging.waistLeast", "11/10 * gauging.pleats * gauging.packed");
+  sheet.set("gauging.waistMost", "gauging.cloth / 3");
   sheet.set("pins.count", "4 + 8 * gauging.sections + 8");
   planTrial(work);
   if (!rules.kept) warnOfTightness(work);

@@ -12,13 +12,13 @@ interface RateRange {
 
 const OURS = "this project's own modelling choice";
 
-/** A minute, slow and quick. Running: 23 on linen, 30 on silk (Wheeler & Wilson trial of 1861, in Cooper). */
+/** A minute, slow and quick. Running: 23 on linen, 30 on silk, a trial of 1861 (tests/outside has the source). */
 const RATES: Record<"running" | "marking" | "gauging" | "whip", RateRange> = {
   running: {
     low: 23n,
     high: 30n,
     about: "running stitches",
-    rule: "Wheeler & Wilson trial, 1861, in G. R. Cooper, Invention of the Sewing Machine",
+    rule: "a published trial of 1861, by hand on linen and on silk",
   },
   marking: { low: 15n, high: 30n, about: "marks", rule: OURS },
   gauging: { low: 12n, high: 25n, about: "bites of gauging", rule: OURS },

@@ -19,7 +19,8 @@ describe("row 6: 60 in of 0.8 mm wool in three layers at 8 pleats an inch cannot
   });
   it("packed spacing is 4.8 mm, and no section is set closer, though 8 an inch (3.2 mm) are wished", () => {
     expect(plan.values.get("gauging.packed")?.quantity.value.toFraction()).toBe("24/5");
-    for (const section of plan.sections) expect(section.spacing.value.compare(fraction("4.8"))).toBeGreaterThanOrEqual(0);
+    for (const section of plan.sections)
+      expect(section.spacing.value.compare(fraction("4.8"))).toBeGreaterThanOrEqual(0);
   });
 });
 
@@ -40,7 +41,9 @@ describe("row 21: units (international yard and pound 1959; NIST Handbook 44 app
     const reading = readQuantity("2.6 oz/yd2", AREAL);
     if (!reading.ok) throw new Error(reading.error);
     const grams = reading.value.value.mul(1_000_000);
-    expect(grams.equals(fraction("2.6").mul(fraction("28.349523125")).div(fraction("0.83612736")))).toBe(true);
+    expect(grams.equals(fraction("2.6").mul(fraction("28.349523125")).div(fraction("0.83612736")))).toBe(
+      true,
+    );
     expect(grams.sub(fraction("88.2")).abs().compare("0.05")).toBeLessThanOrEqual(0);
   });
 });
@@ -66,7 +69,9 @@ describe("row 23: 50 in over 9 spaces on eighths (workroom example)", () => {
     expect(mul(inches("11/2"), plain(9n)).value.equals(inches("50").value)).toBe(false);
   });
   it("E(3,8) is x..x..x. up to rotation (Toussaint 2005)", () => {
-    const rhythm = share(inches("11"), 8, inches("1")).parts.map((part) => (toInches(part).equals(2) ? "x" : "."));
+    const rhythm = share(inches("11"), 8, inches("1")).parts.map((part) =>
+      toInches(part).equals(2) ? "x" : ".",
+    );
     expect(`${rhythm.join("")}${rhythm.join("")}`).toContain("x..x..x.");
   });
 });

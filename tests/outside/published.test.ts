@@ -31,21 +31,32 @@ function expectedInches(text: string): ReturnType<typeof fraction> {
 }
 
 describe("published numbers", () => {
-  it.each((rows as unknown as Row[]).map((row) => [`row ${row.row}: ${row.what} [${row.source}; ${row.status}]`, row] as const))("%s", (_, row) => {
+  it.each(
+    (rows as unknown as Row[]).map(
+      (row) => [`row ${row.row}: ${row.what} [${row.source}; ${row.status}]`, row] as const,
+    ),
+  )("%s", (_, row) => {
     const plan = planOf(row.recipe);
     for (const [name, wanted] of Object.entries(row.expected ?? {})) {
-      expect(`${name} ${toInches(quantityOf(plan, name)).toFraction()}`).toBe(`${name} ${expectedInches(wanted).toFraction()}`);
+      expect(`${name} ${toInches(quantityOf(plan, name)).toFraction()}`).toBe(
+        `${name} ${expectedInches(wanted).toFraction()}`,
+      );
     }
     for (const [name, [wanted, within]] of Object.entries(row.near ?? {})) {
       const off = toInches(quantityOf(plan, name)).sub(fraction(wanted)).abs();
-      expect(off.compare(fraction(within)), `${name} is ${toInches(quantityOf(plan, name)).toString(4)}`).toBeLessThanOrEqual(0);
+      expect(
+        off.compare(fraction(within)),
+        `${name} is ${toInches(quantityOf(plan, name)).toString(4)}`,
+      ).toBeLessThanOrEqual(0);
     }
     for (const [name, least] of Object.entries(row.atLeast ?? {})) {
       expect(toInches(quantityOf(plan, name)).compare(fraction(least))).toBeGreaterThanOrEqual(0);
     }
     if (row.ratio) {
       const ratio = expectedInches(row.ratio.of).div(toInches(quantityOf(plan, row.ratio.to)));
-      expect(ratio.sub(fraction(row.ratio.is)).abs().compare(fraction(row.ratio.within))).toBeLessThanOrEqual(0);
+      expect(ratio.sub(fraction(row.ratio.is)).abs().compare(fraction(row.ratio.within))).toBeLessThanOrEqual(
+        0,
+      );
     }
   });
 });

@@ -1,7 +1,15 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { printOnTape, printPart } from "../../src/quantity/print.ts";
-import { fraction, inches, LENGTH, millimetres, plain, quantity, toInches } from "../../src/quantity/quantity.ts";
+import {
+  fraction,
+  inches,
+  LENGTH,
+  millimetres,
+  plain,
+  quantity,
+  toInches,
+} from "../../src/quantity/quantity.ts";
 import { readLength, readQuantity } from "../../src/quantity/read.ts";
 import cases from "./lengths.json" with { type: "json" };
 

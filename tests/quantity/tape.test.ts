@@ -39,12 +39,17 @@ describe("sharing out", () => {
     fc.assert(
       fc.property(lengths, ({ marks, rest, n, metric }) => {
         const mark = metric ? millimetres(1n) : sixteenth;
-        const total = { value: mark.value.mul(fraction(marks)).add(mark.value.mul(fraction(rest.n, rest.d))), dim: mark.dim };
+        const total = {
+          value: mark.value.mul(fraction(marks)).add(mark.value.mul(fraction(rest.n, rest.d))),
+          dim: mark.dim,
+        };
         const { parts, remainder } = share(total, n, mark);
         expect(parts).toHaveLength(n);
         expect(sum(parts[0] as typeof total, ...parts.slice(1)).value.equals(total.value)).toBe(true);
         expect(remainder.value.compare(mark.value)).toBeLessThan(0);
-        const whole = parts.map((part, i) => steps(i === n - 1 ? { ...part, value: part.value.sub(remainder.value) } : part, mark));
+        const whole = parts.map((part, i) =>
+          steps(i === n - 1 ? { ...part, value: part.value.sub(remainder.value) } : part, mark),
+        );
         for (const part of whole) expect(part.d).toBe(1n);
         const counts = whole.map((part) => Number(part.n));
         const least = Math.min(...counts);
@@ -52,7 +57,9 @@ describe("sharing out", () => {
         expect(counts.at(-1)).toBe(least);
         // Any two runs of equally many parts differ by one mark at most: checked for a few run lengths.
         for (const run of [2, 3, 5, 8].filter((length) => length < n)) {
-          const sums = Array.from({ length: n - run + 1 }, (_, i) => counts.slice(i, i + run).reduce((a, b) => a + b));
+          const sums = Array.from({ length: n - run + 1 }, (_, i) =>
+            counts.slice(i, i + run).reduce((a, b) => a + b),
+          );
           expect(Math.max(...sums) - Math.min(...sums)).toBeLessThanOrEqual(1);
         }
       }),

@@ -5,7 +5,12 @@
 import { spawnSync } from "node:child_process";
 import { existsSync } from "node:fs";
 
-const CHROMIUM = [process.env.CHROMIUM, "/usr/bin/chromium", "/usr/bin/chromium-browser", "/usr/bin/google-chrome"].filter(Boolean);
+const CHROMIUM = [
+  process.env.CHROMIUM,
+  "/usr/bin/chromium",
+  "/usr/bin/chromium-browser",
+  "/usr/bin/google-chrome",
+].filter(Boolean);
 
 const found = (command) => spawnSync("sh", ["-c", `command -v ${command}`]).status === 0;
 const chromium = () => CHROMIUM.some((path) => existsSync(path));
@@ -19,10 +24,14 @@ if (wanted.length > 0) {
   if (root && found("apt-get")) {
     console.log(`installing for the tests: ${wanted.join(", ")}`);
     spawnSync("apt-get", ["update", "-qq"], { stdio: ["ignore", "ignore", "inherit"] });
-    spawnSync("apt-get", ["install", "-y", "-qq", "--no-install-recommends", "fonts-dejavu-core", ...wanted], {
-      stdio: ["ignore", "ignore", "inherit"],
-      env: { ...process.env, DEBIAN_FRONTEND: "noninteractive" },
-    });
+    spawnSync(
+      "apt-get",
+      ["install", "-y", "-qq", "--no-install-recommends", "fonts-dejavu-core", ...wanted],
+      {
+        stdio: ["ignore", "ignore", "inherit"],
+        env: { ...process.env, DEBIAN_FRONTEND: "noninteractive" },
+      },
+    );
   }
   const still = missing();
   if (still.length > 0) {

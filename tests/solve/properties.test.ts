@@ -46,8 +46,14 @@ describe("random recipes", () => {
         const html = files.get("booklet.html") ?? "";
         const numbers = [...html.matchAll(/<data value="([^"]*)" data-name="([^"]*)">([^<]*)<\/data>/g)];
         expect(numbers.length).toBeGreaterThan(100);
-        const json = JSON.parse(files.get("plan.json") ?? "{}") as { values: Record<string, { exact: string; shown: string }> };
-        for (const [, exact, name, shown] of numbers) expect({ exact, shown }).toEqual({ exact: json.values[name as string]?.exact, shown: json.values[name as string]?.shown });
+        const json = JSON.parse(files.get("plan.json") ?? "{}") as {
+          values: Record<string, { exact: string; shown: string }>;
+        };
+        for (const [, exact, name, shown] of numbers)
+          expect({ exact, shown }).toEqual({
+            exact: json.values[name as string]?.exact,
+            shown: json.values[name as string]?.shown,
+          });
         const markdown = files.get("booklet.md") ?? "";
         expect(markdown).not.toMatch(/[\uE000-\uE002]|undefined|NaN|\[object/);
         expect(html).not.toMatch(/[\uE000-\uE002]|undefined|NaN|\[object/);

@@ -25,7 +25,7 @@ export function checkCloth(checking: Checking): void {
       hint: "keep ten-layers if it is measured: it is the surer",
     });
   }
-  if (!once && !tenfold && written("cloth") && !written("fullness.trial") && isGauged(checking)) {
+  if (!once && !tenfold && values.cloth && !written("fullness.trial") && isGauged(checking)) {
     sayOfKey("cloth", {
       code: "no-thickness",
       text: "neither thickness nor ten-layers is given, and there is no trial",

@@ -12,7 +12,7 @@ export function checkSizes(checking: Checking): void {
   const first = new Map<string, number>();
   for (const [i, size] of (values.sizes ?? []).entries()) {
     const at = `sizes.${i}`;
-    checkLengths(checking, at);
+    checkLengths(checking, at, size["waist-to-floor"] !== undefined);
     const waist = size.waist ?? values.wearer?.waist;
     const ease = size.ease ?? values.wearer?.ease;
     if ((size.waist || size.ease) && waist && ease && !isPositive(add(waist, ease))) {

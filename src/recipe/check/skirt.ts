@@ -22,7 +22,7 @@ function checkBreadths({ values, written, sayOfKey }: Checking): void {
       hint: "keep breadths to fix how many; keep round to have them chosen",
     });
   }
-  if (written("skirt") && !breadths && !round) {
+  if (values.skirt && !breadths && !round) {
     sayOfKey("skirt", {
       code: "no-breadths",
       text: "neither breadths nor round is given",

@@ -17,8 +17,8 @@ export function checkWearer(checking: Checking): void {
       hint: "check the ease: it is added to the waist",
     });
   }
-  if (!written("wearer")) return;
-  checkLengths(checking, "wearer");
+  if (!values.wearer) return;
+  checkLengths(checking, "wearer", values.wearer["waist-to-floor"] !== undefined);
   checkHoop(checking);
   if (!written("wearer.waist-to-floor") && !written("wearer.waist-height")) {
     sayOfKey("wearer", {
@@ -30,8 +30,8 @@ export function checkWearer(checking: Checking): void {
   }
 }
 
-/** The lengths of the wearer, or of one of the sizes. */
-export function checkLengths({ written, sayOfKey }: Checking, at: string): void {
+/** The lengths of the wearer, or of one of the sizes; `readable` when waist-to-floor is a block of keys. */
+export function checkLengths({ written, sayOfKey }: Checking, at: string, readable: boolean): void {
   const floor = `${at}.waist-to-floor`;
   const has = (key: string): boolean => written(`${floor}.${key}`);
   if (written(floor) && written(`${at}.waist-height`)) {
@@ -42,7 +42,7 @@ export function checkLengths({ written, sayOfKey }: Checking, at: string): void 
       hint: "keep waist-to-floor if it is measured; waist-height only estimates",
     });
   }
-  if (!written(floor)) return;
+  if (!readable) return;
   if (has("side") && (has("left") || has("right"))) {
     const other = has("left") ? "left" : "right";
     sayOfKey(`${floor}.side`, {
@@ -77,7 +77,7 @@ function checkHoop({ values, written, say, sayOfKey }: Checking): void {
       text: "waist-height is given without a hoop: there is nothing to estimate lengths over",
       hint: "write hoop: {round: 110 in, height: 9 in}, or measure waist-to-floor",
     });
-  } else if (!written("wearer.hoop.height")) {
+  } else if (values.wearer?.hoop && !written("wearer.hoop.height")) {
     sayOfKey("wearer.hoop", {
       code: "missing",
       text: "wearer.hoop.height is not given",

@@ -1,0 +1,134 @@
+/** The booklet's Markdown: every chapter renders for every kind of garment, and reads the same by the reference parser. */
+import { Parser } from "commonmark";
+import { describe, expect, it } from "vitest";
+import { CHAPTERS } from "../../src/booklet/chapters.ts";
+import { templateNames } from "../../src/booklet/engine.ts";
+import { parseMarkdown } from "../../src/booklet/html.ts";
+import { joinChapters, writeChapters } from "../../src/booklet/markdown.ts";
+import { withoutMarks } from "../../src/booklet/marks.ts";
+import { FIGURE_NAMES } from "../../src/figure/figure.ts";
+import type { Plan } from "../../src/solve/plan.ts";
+import { type Keys, planOf } from "../recipes.ts";
+
+const titles = Object.fromEntries(FIGURE_NAMES.map((name) => [name, `Title of ${name}`]));
+const markdownOf = (plan: Plan): string => withoutMarks(joinChapters(plan, writeChapters(plan, titles)));
+
+const GARMENTS: Record<string, Keys> = {
+  "as plain as can be": {},
+  "metric, half breadth, slit, unlike sides, stay, three rows": {
+    show: "cm",
+    wearer: { "waist-to-floor": { side: null, left: "104 cm", right: "103 cm" } },
+    skirt: { breadths: "3 1/2", hem: { kind: "turned", depth: "7 cm" } },
+    fullness: {
+      rows: "3",
+      stay: { name: "glazed cotton", thickness: "0.2 mm" },
+      thread: "full-length",
+      strands: "1",
+    },
+    attach: { band: { from: "faced" } },
+  },
+  "everything said": {
+    year: "1864",
+    wearer: { name: "W-1", ease: "-1/4 in", over: "a hoop", hoop: { round: "150 in", height: "9 in" } },
+    cloth: {
+      name: "silk",
+      fibre: "silk",
+      sheer: "true",
+      weight: "80 g/m2",
+      shrinkage: "3 %",
+      repeat: { across: "3/4 in", down: "3/4 in" },
+    },
+    skirt: { braid: "true", hem: { kind: "faced", cloth: "other" } },
+    attach: {
+      made: "25 in",
+      "placket-hooks": "all-along",
+      opening: { at: "front-left", "from-centre": "3 in" },
+    },
+  },
+  "a trial that passed": { fullness: { trial: { cloth: "21 5/8 in", pleats: "18", "closes-to": "2 in" } } },
+  "a trial that could not close": {
+    fullness: { trial: { cloth: "21 5/8 in", pleats: "18", "closes-to": "4 in" } },
+  },
+  "long-and-short": { cloth: { thickness: "0.45 mm" } },
+  "light and whipped every other": { cloth: { weight: "40 g/m2" }, attach: { whip: "every-other" } },
+};
+
+describe("chapters", () => {
+  it("each template is a chapter and each chapter has a template", () => {
+    expect([...templateNames].sort()).toEqual([...CHAPTERS].sort());
+  });
+
+  describe.each(Object.entries(GARMENTS))("%s", (_, keys) => {
+    const markdown = markdownOf(planOf(keys));
+
+    it("has nothing missing and nothing left of the template in it", () => {
+      expect(markdown).not.toMatch(/undefined|null|NaN|\[object|\{\{|\}\}|[\uE000-\uE0FF]/);
+      expect(markdown).not.toMatch(/\n{3,}/);
+      expect(markdown.replace(/^\|.*$/gm, "")).not.toMatch(/\S {2,}\S/);
+      expect(markdown).not.toMatch(/\b1 (pleats|hooks|pins|seams|strips|threads)\b|breadthes|\bin in\b/);
+    });
+
+    it("CommonMark's reference parser sees the same headings, lists and images as the program", () => {
+      expect(shapeByReference(markdown)).toEqual(shapeOfOurs(markdown));
+    });
+
+    it("pipe tables have even rows", () => {
+      for (const block of markdown.split("\n\n").filter((text) => text.startsWith("|"))) {
+        const widths = block.split("\n").map((line) => line.replaceAll("\\|", "").split("|").length);
+        expect(new Set(widths).size, block).toBe(1);
+      }
+    });
+  });
+
+  it("text of the maker's own stays text", () => {
+    const plan = planOf({
+      title: "A *bold* | [title](javascript:alert(1)) <script>",
+      cloth: { name: "check `a` | b _c_" },
+    });
+    const markdown = markdownOf(plan);
+    expect(markdown).not.toContain("<script>");
+    const texts = JSON.stringify(parseMarkdown(markdown));
+    expect(texts).not.toContain('"type":"html"');
+    expect(texts).not.toContain('"type":"link"');
+    expect(texts).toContain("A *bold* | [title](javascript:alert(1)) <script>");
+    expect(texts).toContain("check `a` | b _c_");
+  });
+});
+
+/** Headings with their level and text, list items counted, images by their place: in the order of the text. */
+function shapeByReference(markdown: string): string[] {
+  const shape: string[] = [];
+  const walker = new Parser().parse(markdown).walker();
+  for (let event = walker.next(); event; event = walker.next()) {
+    const { node } = event;
+    if (!event.entering) continue;
+    if (node.type === "heading") shape.push(`h${node.level}`);
+    if (node.type === "list") shape.push(`list ${node.listType}`);
+    if (node.type === "item") shape.push("item");
+    if (node.type === "image") shape.push(`image ${node.destination}`);
+    if (node.type === "block_quote") shape.push("quote");
+  }
+  return shape;
+}
+
+interface MdNode {
+  readonly type: string;
+  readonly depth?: number;
+  readonly ordered?: boolean;
+  readonly url?: string;
+  readonly children?: readonly MdNode[];
+}
+
+function shapeOfOurs(markdown: string): string[] {
+  const shape: string[] = [];
+  const walk = (node: MdNode): void => {
+    if (node.type === "heading") shape.push(`h${node.depth}`);
+    if (node.type === "list") shape.push(`list ${node.ordered ? "ordered" : "bullet"}`);
+    if (node.type === "listItem") shape.push("item");
+    if (node.type === "image") shape.push(`image ${node.url}`);
+    if (node.type === "blockquote") shape.push("quote");
+    node.children?.forEach(walk);
+  };
+  walk(parseMarkdown(markdown) as unknown as MdNode);
+  return shape;
+}
