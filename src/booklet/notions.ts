@@ -27,7 +27,7 @@ export function notionsOf(plan: Plan): Notion[] {
   if (recipe.skirt.hem.kind === "faced" && recipe.skirt.hem.cloth === "other") {
     add(
       "facing cloth",
-      `strips ${value("facing.depth")} deep, ${value("facing.length")} in all`,
+      `strips ${value("facing.depth")} deep, altogether ${value("facing.length")}`,
       "hem facing",
     );
   }

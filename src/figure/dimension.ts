@@ -1,5 +1,5 @@
 /** Dimension lines: a thin line with arrow heads between two points, with one printed measure. */
-import { type Box, grown, outside } from "./box.ts";
+import { grown, outside } from "./box.ts";
 import type { Drawing } from "./drawing.ts";
 import type { Side } from "./labels.ts";
 import { LETTERING } from "./language.ts";
@@ -27,6 +27,15 @@ export function arrow(drawing: Drawing, from: Point, to: Point, both = false): v
   if (both) head(drawing, to, from, 6);
 }
 
+export interface DimensionWish {
+  /** Where the words stand if they do not fit into the line. */
+  readonly sides?: readonly Side[];
+  /** Widest line of the words; default 110. */
+  readonly width?: number;
+  /** Where along the line the words stand, 0 to 1; default half-way. */
+  readonly at?: number;
+}
+
 /**
  * A measure between two points. The words stand in a gap of the line if there is room, else beside it; where the
  * points are too close for arrow heads between them, the heads point at them from outside.
@@ -36,13 +45,13 @@ export function dimension(
   from: Point,
   to: Point,
   text: string,
-  { sides, width = 110, within }: { sides?: readonly Side[]; width?: number; within?: Box } = {},
+  { sides, width = 110, at = 0.5 }: DimensionWish = {},
 ): void {
   const length = Math.hypot(to.x - from.x, to.y - from.y);
   const upright = Math.abs(to.y - from.y) > Math.abs(to.x - from.x);
   const words = Math.min(widthOf(text, LETTERING.label), width);
   const room = upright ? length > LETTERING.label * 1.3 + 4 * HEAD : length > words + 4 * HEAD;
-  const middle = { x: (from.x + to.x) / 2, y: (from.y + to.y) / 2 };
+  const middle = { x: from.x + (to.x - from.x) * at, y: from.y + (to.y - from.y) * at };
   const beside: readonly Side[] = sides ?? (upright ? ["right", "left"] : ["above", "below"]);
   if (length < 3 * HEAD) {
     const way = { x: (to.x - from.x) / (length || 1), y: (to.y - from.y) / (length || 1) };
@@ -53,21 +62,16 @@ export function dimension(
     drawing.line("dimension", [after, to]);
     head(drawing, before, from);
     head(drawing, after, to);
-    drawing.label(text, middle, { sides: beside, gap: 8, width, ...(within ? { within } : {}) });
+    drawing.label(text, middle, { sides: beside, gap: 8, width });
     return;
   }
   head(drawing, middle, from);
   head(drawing, middle, to);
-  drawing.label(
-    text,
-    middle,
-    { sides: room ? ["on", ...beside] : beside, width, ...(within ? { within } : {}) },
-    (box) => {
-      for (const piece of outside({ from, to }, grown(box, 1))) {
-        drawing.line("dimension", [piece.from, piece.to]);
-      }
-    },
-  );
+  drawing.label(text, middle, { sides: room ? ["on", ...beside] : beside, width }, (box) => {
+    for (const piece of outside({ from, to }, grown(box, 1))) {
+      drawing.line("dimension", [piece.from, piece.to]);
+    }
+  });
 }
 
 /** A thin line from the thing measured out to its dimension line. */

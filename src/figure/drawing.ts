@@ -6,7 +6,7 @@ import { drawKey } from "./key.ts";
 import { Labels, type Placed, type Wish } from "./labels.ts";
 import { type Filling, fillingId, LETTERING, LINES, type LineKind, PICTURE, patternOf } from "./language.ts";
 import { linesOf, widthOf } from "./lettering.ts";
-import { type Attributes, el, type Point, through } from "./svg.ts";
+import { type Attributes, el, type Point, rectangle, through } from "./svg.ts";
 
 interface Waiting {
   readonly wish: Wish;
@@ -129,6 +129,7 @@ export class Drawing {
     this.settle();
     drawKey(this, this.usedLines, this.usedFillings);
     const ids = [`fig-${this.name}-title`, `fig-${this.name}-desc`] as const;
+    const clear = `fig-${this.name}-clear`;
     const height = Math.ceil(this.bottom + PICTURE.margin);
     const svg = el(
       "svg",
@@ -141,16 +142,25 @@ export class Drawing {
       [
         el("title", { id: ids[0] }, [title]),
         el("desc", { id: ids[1] }, [description]),
-        el(
-          "defs",
-          {},
-          [...this.usedFillings].map((filling) => patternOf(this.name, filling)),
-        ),
-        ...this.shapes,
+        el("defs", {}, [
+          ...[...this.usedFillings].map((filling) => patternOf(this.name, filling)),
+          el("clipPath", { id: clear }, [el("path", { d: this.besideLabels(height), clipRule: "evenodd" })]),
+        ]),
+        el("g", { clipPath: `url(#${clear})` }, this.shapes),
         el("g", { fill: "currentColor", stroke: "none" }, this.lettering),
       ],
     );
     return { name: this.name, title, description, svg };
+  }
+
+  /** The whole picture but the labels: where a line passes under words it is broken. */
+  private besideLabels(height: number): string {
+    return [
+      rectangle(0, 0, PICTURE.width, height),
+      ...this.labels.placed.map(({ box }) =>
+        rectangle(box.x + box.width * 0.03, box.y + 1, box.width * 0.94, box.height - 1),
+      ),
+    ].join("");
   }
 
   private lead(leader: Segment): void {

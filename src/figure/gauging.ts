@@ -47,8 +47,9 @@ export function drawGauging(plan: Plan): Drawing {
   const length = pen(section.marks[2 * pleats] ?? section.cloth);
   const stretch: Stretch = { section, pleats, scale: (RIGHT - LEFT) / length, fold };
   const foot = drawCloth(drawing, plan, stretch);
-  drawRows(drawing, plan, stretch);
   drawBites(drawing, plan, stretch);
+  drawRows(drawing, plan, stretch);
+  if (plan.recipe.fullness.stay) drawStay(drawing, plan, stretch);
   drawing.settle();
   const way = Math.max(foot, drawing.bottom) + 12;
   arrow(drawing, { x: RIGHT, y: way }, { x: RIGHT - 60, y: way });
@@ -92,7 +93,7 @@ function drawCloth(drawing: Drawing, plan: Plan, stretch: Stretch): number {
   drawing.label("fold", { x: from, y: fold }, { sides: ["left"], leader: "never" });
   const depth = `cut edge, ${printer(plan).tape(turnDown)} below the fold at the dashed line`;
   if (cut)
-    drawing.label(depth, { x: LEFT + 40, y: edge }, { sides: ["below"], width: 200, leader: "always" });
+    drawing.label(depth, { x: LEFT + 130, y: edge }, { sides: ["below"], width: 200, leader: "always" });
   else
     drawing.label(
       `turned-down layer: its ${depth}`,
@@ -109,7 +110,6 @@ function drawCloth(drawing: Drawing, plan: Plan, stretch: Stretch): number {
     { x: (LEFT + RIGHT) / 2, y: (last + Math.min(edge, foot)) / 2 },
     { sides: ["on"], width: 215, leader: "never" },
   );
-  if (plan.recipe.fullness.stay) drawStay(drawing, plan, stretch);
   return foot;
 }
 
@@ -121,11 +121,15 @@ function drawStay(drawing: Drawing, plan: Plan, { fold, scale }: Stretch): void 
     { x: LEFT - PAST, y },
     { x: RIGHT + PAST, y },
   ]);
-  drawing.label("edge of the stay", { x: LEFT - PAST, y }, {
-    stand: { x: LEFT - PAST - 6, y: fold + 27 + 33 * plan.rows.length },
-    sides: ["left"],
-    width: 60,
-  });
+  drawing.label(
+    "edge of the stay",
+    { x: LEFT - PAST, y },
+    {
+      stand: { x: LEFT - PAST - 6, y: fold + 27 + 33 * plan.rows.length },
+      sides: ["left"],
+      width: 60,
+    },
+  );
 }
 
 /** The threads through their marks, each row at its real distance, knot and tail at the right. */

@@ -41,7 +41,15 @@ const DEFAULT_SIDES: readonly Side[] = ["above", "below", "right", "left"];
 /** Air kept round every label. */
 const AIR = 1.5;
 const STEP = 6;
-const RINGS = 26;
+/** Off every line and close by; then across lines (which are broken for it) but close by; then further and further off. */
+const PASSES = [
+  { strict: true, rings: 3 },
+  { strict: false, rings: 0 },
+  { strict: true, rings: 10 },
+  { strict: false, rings: 3 },
+  { strict: true, rings: 26 },
+  { strict: false, rings: 26 },
+] as const;
 const AROUND = 16;
 
 function boxAt({ at: point, stand, gap = 4 }: Wish, side: Side, width: number, height: number): Box {
@@ -98,8 +106,8 @@ export class Labels {
       if (leader) this.lines.push(leader);
       return placed;
     };
-    for (const strict of [true, false]) {
-      for (const { box, near } of this.candidates(wish, width, height)) {
+    for (const { strict, rings } of PASSES) {
+      for (const { box, near } of this.candidates(wish, width, height, rings)) {
         const leader = this.leaderOf(wish, box, near);
         if (this.free(wish, box, leader, strict)) return finish(box, leader);
       }
@@ -116,10 +124,15 @@ export class Labels {
     return Math.max(this.top, ...this.placed.map(({ box }) => box.y + box.height));
   }
 
-  private *candidates(wish: Wish, width: number, height: number): Generator<{ box: Box; near: boolean }> {
+  private *candidates(
+    wish: Wish,
+    width: number,
+    height: number,
+    rings: number,
+  ): Generator<{ box: Box; near: boolean }> {
     const sides = wish.sides ?? DEFAULT_SIDES;
     for (const side of sides) yield { box: clamped(boxAt(wish, side, width, height), this.top), near: true };
-    for (let ring = 1; ring <= RINGS; ring += 1) {
+    for (let ring = 1; ring <= rings; ring += 1) {
       for (const side of sides) {
         const start = boxAt(wish, side, width, height);
         for (let i = 0; i < AROUND; i += 1) {

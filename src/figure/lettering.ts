@@ -2,11 +2,12 @@
 
 /** Widths in parts of the lettering's size, a little over those of the widest common sans-serif. */
 const WIDTHS: readonly (readonly [RegExp, number])[] = [
-  [/[ijlI.,:;'|!]/, 0.36],
-  [/[ \u00a0ftr()[\]/\-"]/, 0.44],
+  [/[ijl' \u00a0]/, 0.36],
+  [/[I.,;f|!]/, 0.43],
+  [/[tr()[\]/:\-"]/, 0.47],
   [/[mMW@%]/, 1],
   [/[wA-Z+=<>~×]/, 0.84],
-  [/[ -~–½¼¾·]/, 0.66],
+  [/[ -~–½¼¾·]/, 0.645],
 ];
 const UNKNOWN = 1.1;
 const BOLD = 1.12;

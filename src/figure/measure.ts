@@ -8,13 +8,13 @@ export const pen = (q: Quantity): number => toFloat(toInches(q));
 
 /** A named value for the pen. A name the plan does not have is a fault of the program. */
 export function penOf(plan: Plan, name: string): number {
-  return pen(valueOf(plan, name).quantity);
+  return pen(namedValue(plan, name).quantity);
 }
 
 /** A named value as it is printed everywhere else. */
-export const shownOf = (plan: Plan, name: string): string => valueOf(plan, name).shown;
+export const shownOf = (plan: Plan, name: string): string => namedValue(plan, name).shown;
 
-function valueOf(plan: Plan, name: string) {
+function namedValue(plan: Plan, name: string) {
   const value = plan.values.get(name);
   if (!value) throw new Error(`the plan has no value "${name}"`);
   return value;

@@ -4,6 +4,8 @@ import type { Element, ElementContent } from "hast";
 /** Presentation attributes in use, by their hast name, with the name they have in a file. */
 export const ATTRIBUTES = {
   ariaLabelledBy: "aria-labelledby",
+  clipPath: "clip-path",
+  clipRule: "clip-rule",
   cx: "cx",
   cy: "cy",
   d: "d",

@@ -38,9 +38,10 @@ function at(row: readonly number[], index: number): number {
   return row[index] ?? Number.POSITIVE_INFINITY;
 }
 
-/** Names this near are offered: one change in three letters, one at least. */
+/** Names this near are offered: a change in three letters or part of three, but only one in a short name. */
 function nearEnough(a: string, b: string): number {
-  return Math.max(1, Math.floor(Math.max(a.length, b.length) / 3));
+  const longer = Math.max(a.length, b.length);
+  return longer < 5 ? 1 : Math.ceil(longer / 3);
 }
 
 /**

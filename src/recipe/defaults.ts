@@ -1,6 +1,6 @@
 /** Fills in what a recipe leaves out, as text: a default is read by the same reader as what a maker writes. */
 import { type AnySchema, type FieldMeta, shapeOf, type When } from "./meta.ts";
-import { type Block, emptyBlock, type Node } from "./tree.ts";
+import { type Block, emptyBlock, type Node } from "./node.ts";
 
 /** The text at a path of a tree; undefined when there is none, or a block. */
 export function textAt(root: Block, path: string): string | undefined {

@@ -2,9 +2,9 @@
 import { div, plain, type Quantity } from "../quantity/quantity.ts";
 import { holds, textAt } from "./defaults.ts";
 import { type AnySchema, type FieldMeta, MEASURES, shapeOf } from "./meta.ts";
+import { type Block, type Node, within } from "./node.ts";
 import type { Given, Recipe } from "./recipe.ts";
 import { type Filled, FRONT_MATTER } from "./schema/recipe.ts";
-import { type Block, type Node, within } from "./tree.ts";
 
 export interface GivenAndChosen {
   readonly given: readonly Given[];

@@ -3,9 +3,10 @@ import { nearest } from "../quantity/nearest.ts";
 import { homesOf, KEYS } from "./keys.ts";
 import type { Message, Place } from "./message.ts";
 import { isOpen, isRequired, type Shape, shapeOf } from "./meta.ts";
+import { type Block, emptyBlock, type Node, within } from "./node.ts";
 import { messageOf, type Problem, quoted } from "./problem.ts";
 import { FRONT_MATTER } from "./schema/recipe.ts";
-import { type Block, emptyBlock, type Node, type Places, within } from "./tree.ts";
+import type { Places } from "./tree.ts";
 
 export interface Structure {
   /** The tree without what does not belong: ready for defaults and for the schema. */

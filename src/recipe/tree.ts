@@ -1,17 +1,13 @@
 /** The front matter as a plain tree of texts, lists and blocks, with the place of every key and value. */
-import { isAlias, isMap, isPair, isScalar, parseDocument, type Node as YamlNode } from "yaml";
+import { isMap, isPair, isScalar, parseDocument, type Node as YamlNode } from "yaml";
 import type { FrontMatter } from "./front-matter.ts";
 import type { Source } from "./lines.ts";
 import type { Message, Place } from "./message.ts";
+import { type Block, emptyBlock, type Node, within } from "./node.ts";
 import { messageOf, type Problem, quoted } from "./problem.ts";
+import { readKey, refusalOf } from "./refusals.ts";
 import { offsetsIn } from "./scalar.ts";
 import { yamlMessages } from "./yaml-errors.ts";
-
-export type Node = string | readonly Node[] | Block;
-/** Has no prototype, so that no key can reach one. */
-export interface Block {
-  [key: string]: Node;
-}
 
 export interface Places {
   readonly key: Place;
@@ -21,7 +17,7 @@ export interface Places {
 }
 
 export interface Tree {
-  /** Undefined when the front matter as a whole is not a block of keys. */
+  /** Undefined when the front matter as a whole cannot be used: not a block of keys, or far too much. */
   readonly root: Block | undefined;
   /** Every key that is written, by path, whether its value can be used or not. */
   readonly places: ReadonlyMap<string, Places>;
@@ -32,19 +28,6 @@ export interface Tree {
 
 export const DEEPEST = 12;
 export const MOST_NODES = 2000;
-
-const FORBIDDEN = new Set(["__proto__", "constructor", "prototype"]);
-
-export const emptyBlock = (): Block => Object.create(null) as Block;
-
-/**
- * A path one step further in: `wearer`, `waist` -> `wearer.waist`. A key that holds a dot itself is put in quotes, so
- * that it is no other key's path.
- */
-export function within(path: string, key: string | number): string {
-  const step = typeof key === "string" && key.includes(".") ? JSON.stringify(key) : `${key}`;
-  return path === "" ? step : `${path}.${step}`;
-}
 
 /** Reads the YAML. Every fault is a message; what cannot be used is left out of the tree but keeps its place. */
 export function readTree(source: Source, front: FrontMatter): Tree {
@@ -83,14 +66,17 @@ class Reader {
     const faults = yamlMessages(parsed, this.source, this.front);
     this.messages.push(...faults);
     const root = this.root(parsed.contents);
-    if (this.nodes > MOST_NODES) {
-      const hint = `keep to ${MOST_NODES} keys and values`;
-      const text = `the front matter has more than ${MOST_NODES} keys and values`;
-      this.messages.push(messageOf({ code: "too-many", text, hint }, "", this.span(0, 1)));
+    const tooMany = this.nodes > MOST_NODES;
+    if (tooMany) {
+      this.say("", this.span(0, 1), {
+        code: "too-many",
+        text: `the front matter has more than ${MOST_NODES} keys and values`,
+        hint: "keep measures in it and put prose below it",
+      });
     }
     const lines = faults.map((fault) => fault.place?.line ?? 1);
     return {
-      root,
+      root: tooMany ? undefined : root,
       places: this.places,
       messages: this.messages,
       brokenFrom: lines.length > 0 ? Math.min(...lines) : undefined,
@@ -145,32 +131,10 @@ class Reader {
   }
 
   private refused(node: YamlNode, path: string): boolean {
-    const { anchor, tag } = node as { anchor?: string; tag?: string };
-    if (isAlias(node)) {
-      this.say(path, this.spanOf(node), {
-        code: "alias",
-        text: `${quoted(`*${node.source}`)} refers to another value`,
-        hint: "write the value itself; a text that begins with * goes in quotes",
-      });
-      return true;
-    }
-    if (anchor !== undefined) {
-      this.say(path, this.before(node, `&${anchor}`), {
-        code: "anchor",
-        text: `${quoted(`&${anchor}`)} names this value`,
-        hint: "leave the name out; a text that begins with & goes in quotes",
-      });
-      return true;
-    }
-    if (tag !== undefined) {
-      this.say(path, this.before(node, "!"), {
-        code: "tag",
-        text: `${quoted(tag.replace("tag:yaml.org,2002:", "!!"))} sets a type for this value`,
-        hint: "leave it out; a text that begins with ! goes in quotes",
-      });
-      return true;
-    }
-    return false;
+    const found = refusalOf(node);
+    if (!found) return false;
+    this.say(path, found.mark ? this.before(node, found.mark) : this.spanOf(node), found.problem);
+    return true;
   }
 
   private block(items: readonly unknown[], path: string, depth: number): Block {
@@ -205,37 +169,9 @@ class Reader {
   private key(node: YamlNode | null, place: Place, path: string): string | undefined {
     this.nodes += 1;
     if (node && this.refused(node, path)) return undefined;
-    if (node && !isScalar(node)) {
-      this.say(path, place, {
-        code: "key-kind",
-        text: "a list or block stands where a key must",
-        expected: "a key in words",
-      });
-      return undefined;
-    }
-    const key = node?.value;
-    if (typeof key !== "string" || key.trim() === "") {
-      this.say(path, this.colon(node, place), {
-        code: "key-kind",
-        text: "there is no key before this colon",
-        expected: "a key in words",
-      });
-      return undefined;
-    }
-    if (key === "<<") {
-      this.say(path, place, {
-        code: "merge-key",
-        text: "<< would merge another block into this one",
-        hint: "write the keys themselves",
-      });
-      return undefined;
-    }
-    if (!FORBIDDEN.has(key)) return key;
-    this.say(path, place, {
-      code: "forbidden-key",
-      text: `${quoted(key)} cannot be a key`,
-      hint: "take it out",
-    });
+    const read = readKey(node);
+    if (typeof read === "string") return read;
+    this.say(path, read.code === "no-key" ? this.colon(node, place) : place, read);
     return undefined;
   }
 

@@ -2,9 +2,9 @@
 import * as v from "valibot";
 import type { Quantity } from "../quantity/quantity.ts";
 import { problemOf } from "./fields.ts";
+import { type Block, within } from "./node.ts";
 import type { Problem } from "./problem.ts";
 import { type Filled, FRONT_MATTER } from "./schema/recipe.ts";
-import { type Block, within } from "./tree.ts";
 
 /** The same with every part possibly missing, since what cannot be read is left out. */
 export type Partly<T> = T extends Quantity

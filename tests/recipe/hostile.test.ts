@@ -157,7 +157,6 @@ describe("hostile front matter", () => {
 
   test("more than is read, and too many keys, say the limit", () => {
     expect(readRecipe("r", cases["more than is read"] ?? "").messages).toMatchObject([{ code: "too-long" }]);
-    const codes = readRecipe("r", cases["many keys"] ?? "").messages.map((message) => message.code);
-    expect(codes).toContain("too-many");
+    expect(readRecipe("r", cases["many keys"] ?? "").messages).toMatchObject([{ code: "too-many" }]);
   });
 });

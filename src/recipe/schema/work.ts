@@ -21,7 +21,7 @@ export const WORK = block(
       "your own rates a minute, in place of the usual range",
       {
         running: own("running stitches", "25 per min"),
-        marking: own("marks", "20 per min"),
+        marking: own("marks for the needle", "20 per min"),
         gauging: own("bites of gauging", "18 per min"),
         whip: own("whip stitches", "10 per min"),
       },

@@ -1,0 +1,55 @@
+/** YAML that a recipe does without: references, types, merges, and keys that are no words. */
+import { isAlias, isScalar, type Node as YamlNode } from "yaml";
+import { type Problem, quoted } from "./problem.ts";
+
+/** `mark` is what stands before the value and is meant, where it is not the value itself. */
+export interface Refusal {
+  readonly problem: Problem;
+  readonly mark?: string;
+}
+
+/** Why a node cannot be used, if it cannot. */
+export function refusalOf(node: YamlNode): Refusal | undefined {
+  if (isAlias(node)) {
+    return refusal(
+      "alias",
+      `${quoted(`*${node.source}`)} refers to another value`,
+      "write the value itself",
+      "*",
+    );
+  }
+  const { anchor, tag } = node as { anchor?: string; tag?: string };
+  if (anchor !== undefined) {
+    const text = `${quoted(`&${anchor}`)} names this value`;
+    return { ...refusal("anchor", text, "leave the name out", "&"), mark: `&${anchor}` };
+  }
+  if (tag !== undefined) {
+    const text = `${quoted(tag.replace("tag:yaml.org,2002:", "!!"))} sets a type for this value`;
+    return { ...refusal("tag", text, "leave it out", "!"), mark: "!" };
+  }
+  return undefined;
+}
+
+function refusal(code: string, text: string, instead: string, sign: string): Refusal {
+  return { problem: { code, text, hint: `${instead}; a text that begins with ${sign} goes in quotes` } };
+}
+
+const FORBIDDEN = new Set(["__proto__", "constructor", "prototype"]);
+
+/** A pair's key, or what is wrong with it. */
+export function readKey(node: YamlNode | null): string | Problem {
+  const expected = "a key in words";
+  if (node && !isScalar(node)) {
+    return { code: "key-kind", text: "a list or block stands where a key must", expected };
+  }
+  const key = node?.value;
+  if (typeof key !== "string" || key.trim() === "") {
+    return { code: "no-key", text: "there is no key before this colon", expected };
+  }
+  if (key === "<<") {
+    const text = "<< would merge another block into this one";
+    return { code: "merge-key", text, hint: "write the keys themselves" };
+  }
+  if (!FORBIDDEN.has(key)) return key;
+  return { code: "forbidden-key", text: `${quoted(key)} cannot be a key`, hint: "take it out" };
+}

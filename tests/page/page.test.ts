@@ -1,0 +1,183 @@
+/** The booklet's page in a real browser, opened from disk. */
+import { execFileSync } from "node:child_process";
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { createRequire } from "node:module";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { pathToFileURL } from "node:url";
+import { HtmlValidate } from "html-validate";
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { makeBooklet } from "../../src/booklet/booklet.ts";
+import { CHAPTERS } from "../../src/booklet/chapters.ts";
+import { FIGURE_NAMES } from "../../src/figure/figure.ts";
+import { planOf, tried } from "../recipes.ts";
+import { launch } from "./browser.ts";
+
+const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
+const demo = (name: string): string => readFileSync(new URL(`../../demo-projects/${name}/recipe.md`, import.meta.url), "utf8");
+
+const SOURCES: Record<string, string> = {
+  "mill-house-cotton": demo("mill-house-cotton"),
+  "grey-winter-wool": demo("grey-winter-wool"),
+};
+
+const pages = new Map<string, string>();
+for (const [name, source] of Object.entries(SOURCES)) {
+  const { plan } = tried(source);
+  if (!plan) throw new Error(`${name} does not build`);
+  pages.set(name, makeBooklet(plan).get("booklet.html") ?? "");
+}
+pages.set("long-and-short", makeBooklet(planOf({ cloth: { thickness: "0.45 mm" }, attach: { opening: { at: "front-left", "from-centre": "3 in" } } })).get("booklet.html") ?? "");
+
+let folder: string;
+let browser: Browser;
+beforeAll(async () => {
+  folder = mkdtempSync(join(tmpdir(), "plainwork-"));
+  for (const [name, html] of pages) writeFileSync(join(folder, `${name}.html`), html);
+  browser = await launch();
+});
+afterAll(async () => {
+  await browser?.close();
+  rmSync(folder, { recursive: true, force: true });
+});
+
+interface Opened {
+  readonly page: Page;
+  readonly trouble: string[];
+}
+
+async function open(name: string, options: Parameters<Browser["newContext"]>[0] = {}): Promise<Opened> {
+  const context = await browser.newContext({ viewport: { width: 800, height: 900 }, ...options });
+  const page = await context.newPage();
+  const trouble: string[] = [];
+  const url = pathToFileURL(join(folder, `${name}.html`)).href;
+  page.on("console", (message) => void (message.type() === "error" && trouble.push(`console: ${message.text()}`)));
+  page.on("pageerror", (error) => void trouble.push(`error: ${error.message}`));
+  page.on("request", (request) => void (request.url() !== url && trouble.push(`request: ${request.url()}`)));
+  await page.goto(url);
+  return { page, trouble };
+}
+
+const names = [...pages.keys()];
+
+describe.each(names)("%s", (name) => {
+  it("is valid HTML", async () => {
+    const report = await new HtmlValidate({
+      extends: ["html-validate:recommended"],
+      // The program's own style writes void elements and attribute case as the HTML serializer does.
+      rules: { "void-style": "off", "attribute-boolean-style": "off", "doctype-style": "off", "no-trailing-whitespace": "off", "long-title": "off", "svg-focusable": "off" },
+    }).validateString(pages.get(name) ?? "");
+    expect(report.results.flatMap(({ messages }) => messages.map(({ ruleId, message, line, column }) => `${ruleId} ${line}:${column} ${message}`))).toEqual([]);
+  });
+
+  it("asks for nothing, has every chapter and figure, and stays within its size", async () => {
+    const { page, trouble } = await open(name);
+    expect(await page.locator("section.chapter").evaluateAll((all) => all.map(({ id }) => id))).toEqual([...CHAPTERS]);
+    expect(await page.locator("figure svg").count()).toBe(FIGURE_NAMES.length);
+    expect(trouble).toEqual([]);
+    expect((pages.get(name) ?? "").length).toBeLessThan(700_000);
+    await page.context().close();
+  });
+
+  it.each([
+    ["light", 800],
+    ["dark", 800],
+    ["light", 360],
+  ] as const)("axe finds nothing (%s, %i wide)", async (colorScheme, width) => {
+    const { page } = await open(name, { colorScheme, viewport: { width, height: 800 }, bypassCSP: true });
+    await page.evaluate(AXE);
+    const found = await page.evaluate(async () => {
+      const { violations } = await (globalThis as unknown as { axe: { run(): Promise<{ violations: { id: string; nodes: { html: string; failureSummary: string }[] }[] }> } }).axe.run();
+      return violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html} ${nodes[0]?.failureSummary}`);
+    });
+    expect(found).toEqual([]);
+    await page.context().close();
+  });
+
+  it("fits a phone: nothing sticks out sideways at 360 px", async () => {
+    const { page } = await open(name, { viewport: { width: 360, height: 700 } });
+    const wide = await page.evaluate(() =>
+      [...document.querySelectorAll("body *")]
+        .filter((element) => !element.closest(".table") && !element.closest("svg") && element.getBoundingClientRect().right > innerWidth + 1)
+        .map((element) => element.outerHTML.slice(0, 120)),
+    );
+    expect(wide).toEqual([]);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(360);
+    await page.context().close();
+  });
+});
+
+describe("at the sewing table", () => {
+  it("steps tick off by keyboard and stay ticked after a reload", async () => {
+    const { page, trouble } = await open("mill-house-cotton");
+    const box = page.locator("#gauging .steps input").first();
+    await box.focus();
+    await page.keyboard.press("Space");
+    await page.reload();
+    expect(await page.locator("#gauging .steps input").first().isChecked()).toBe(true);
+    expect(await page.locator("#whipping .steps input").first().isChecked()).toBe(false);
+    expect(trouble).toEqual([]);
+    await page.context().close();
+  });
+
+  it("any number opens its working: formula in names and in numbers", async () => {
+    const { page } = await open("mill-house-cotton");
+    await page.locator('data[data-name="skirt.round"]').first().focus();
+    await page.keyboard.press("Enter");
+    const dialog = page.locator("dialog[open]");
+    await dialog.waitFor();
+    const text = await dialog.innerText();
+    expect(text).toContain("skirt.round = 170 in");
+    expect(text).toContain("breadths.count * breadths.usable - breadths.seams * 2 * skirt.seam");
+    expect(text).toContain("4 * 43 1/2 in - 4 * 2 * 1/2 in");
+    await page.keyboard.press("Escape");
+    expect(await page.locator("dialog[open]").count()).toBe(0);
+    await page.context().close();
+  });
+
+  it("tick boxes are large enough for a thumb", async () => {
+    const { page } = await open("mill-house-cotton", { viewport: { width: 360, height: 700 } });
+    const sizes = await page.locator(".tick").evaluateAll((all) => all.map((tick) => tick.getBoundingClientRect()).map(({ width, height }) => Math.min(width, height)));
+    expect(Math.min(...sizes)).toBeGreaterThanOrEqual(44);
+    await page.context().close();
+  });
+
+  it("says so when the browser refuses storage, and goes on", async () => {
+    const { page, trouble } = await open("mill-house-cotton");
+    await page.addInitScript(() => {
+      Object.defineProperty(globalThis, "localStorage", {
+        get() {
+          throw new Error("forbidden");
+        },
+      });
+    });
+    await page.reload();
+    expect(await page.locator(".notice-bar").innerText()).toContain("cannot be kept");
+    await page.locator("#gauging .steps input").first().check();
+    expect(await page.locator(".notice-bar").count()).toBe(1);
+    expect(trouble).toEqual([]);
+    await page.context().close();
+  });
+
+  it("without script everything is there to read", async () => {
+    const { page } = await open("mill-house-cotton", { javaScriptEnabled: false });
+    expect(await page.locator("section.chapter").count()).toBe(CHAPTERS.length);
+    expect(await page.locator("#workings table tr").count()).toBeGreaterThan(80);
+    await page.context().close();
+  });
+});
+
+describe("on paper", () => {
+  it("prints with every chapter and figure, no figure cut in two", async () => {
+    const { page } = await open("mill-house-cotton");
+    const pdf = join(folder, "booklet.pdf");
+    await page.pdf({ path: pdf, format: "A5", preferCSSPageSize: false });
+    const text = execFileSync("pdftotext", ["-layout", pdf, "-"], { encoding: "utf8" });
+    for (const title of ["At a glance", "Cautions", "Gauging", "Whipping", "As made", "Workings"]) expect(text).toContain(title);
+    expect(text).toContain("170 in");
+    const info = execFileSync("pdfinfo", [pdf], { encoding: "utf8" });
+    expect(Number(/Pages:\s+(\d+)/.exec(info)?.[1])).toBeGreaterThan(10);
+    await page.context().close();
+  });
+});

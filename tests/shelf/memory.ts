@@ -1,0 +1,63 @@
+/** A world in memory: streams that are kept, a file system that can be made to fail. */
+import { posix } from "node:path";
+import type { World } from "../../src/shelf/world.ts";
+
+export interface MemoryWorld extends World {
+  readonly files: Map<string, string>;
+  readonly said: { out: string; err: string };
+  /** Called before every change of the file system; may throw. */
+  fault: (doing: string, path: string) => void;
+}
+
+const bytes = new TextEncoder();
+
+/** Starts with these files (absolute paths under /w). */
+export function memoryWorld(files: Record<string, string>, terminal = false): MemoryWorld {
+  const kept = new Map(Object.entries(files));
+  const folders = new Set<string>(["/", "/w"]);
+  const said = { out: "", err: "" };
+  const under = (folder: string): string[] => [...kept.keys(), ...folders].filter((path) => path.startsWith(`${folder}/`));
+  const world: MemoryWorld = {
+    files: kept,
+    said,
+    fault: () => {},
+    terminal,
+    unique: "1",
+    out: (text) => void (said.out += text),
+    err: (text) => void (said.err += text),
+    resolve: (path) => posix.resolve("/w", path),
+    kind: (path) => (kept.has(path) ? "file" : folders.has(path) || under(path).length > 0 ? "folder" : undefined),
+    list: (folder) => [...new Set(under(folder).map((path) => path.slice(folder.length + 1).split("/")[0] as string))].sort(),
+    read: (path) => {
+      const text = kept.get(path);
+      if (text === undefined) throw Object.assign(new Error("ENOENT"), { code: "ENOENT", path });
+      return bytes.encode(text);
+    },
+    write: (path, text) => {
+      world.fault("write", path);
+      kept.set(path, text);
+    },
+    makeFolder: (path) => {
+      world.fault("makeFolder", path);
+      folders.add(path);
+    },
+    rename: (from, to) => {
+      world.fault("rename", from);
+      for (const path of [from, ...under(from)]) {
+        const text = kept.get(path);
+        if (text !== undefined) {
+          kept.delete(path);
+          kept.set(to + path.slice(from.length), text);
+        }
+        if (folders.delete(path)) folders.add(to + path.slice(from.length));
+      }
+    },
+    remove: (path) => {
+      for (const each of [path, ...under(path)]) {
+        kept.delete(each);
+        folders.delete(each);
+      }
+    },
+  };
+  return world;
+}

@@ -1,0 +1,76 @@
+/** The house's own rules: layers look only down, no circles, the core knows nothing of Node, names stand in the catalogue. */
+import { readdirSync, readFileSync } from "node:fs";
+import { dirname, join, normalize, relative } from "node:path";
+import { fileURLToPath } from "node:url";
+import { describe, expect, it } from "vitest";
+import { NAMES } from "../src/solve/names.ts";
+
+const SRC = fileURLToPath(new URL("../src/", import.meta.url));
+const LAYERS = ["quantity", "recipe", "solve", "figure", "booklet", "shelf"];
+const CORE = LAYERS.slice(0, 5);
+
+const files = readdirSync(SRC, { recursive: true })
+  .map(String)
+  .filter((file) => file.endsWith(".ts") && !file.endsWith(".d.ts"));
+
+const imports = new Map(
+  files.map((file) => [
+    file,
+    [...readFileSync(join(SRC, file), "utf8").matchAll(/(?:import|export)\b[^"'`;]*?from\s*["']([^"']+)["']/g)].map((found) => found[1] as string),
+  ]),
+);
+
+const local = (file: string): string[] =>
+  (imports.get(file) ?? []).filter((path) => path.startsWith(".")).map((path) => normalize(join(dirname(file), path)));
+
+describe("the code's structure", () => {
+  it.each(files.filter((file) => CORE.includes(file.split("/")[0] as string)))("%s is core: no node:, no layer above it", (file) => {
+    const own = LAYERS.indexOf(file.split("/")[0] as string);
+    expect((imports.get(file) ?? []).filter((path) => path.startsWith("node:"))).toEqual([]);
+    expect(local(file).filter((path) => LAYERS.indexOf(path.split("/")[0] as string) > own)).toEqual([]);
+  });
+
+  it("files do not import each other in circles", () => {
+    const state = new Map<string, "open" | "done">();
+    const circles: string[] = [];
+    const visit = (file: string, way: readonly string[]): void => {
+      if (state.get(file) === "done") return;
+      if (state.get(file) === "open") {
+        circles.push([...way.slice(way.indexOf(file)), file].join(" > "));
+        return;
+      }
+      state.set(file, "open");
+      for (const next of local(file)) visit(next, [...way, file]);
+      state.set(file, "done");
+    };
+    for (const file of files) visit(file, []);
+    expect(circles).toEqual([]);
+  });
+
+  it("exact lengths stay exact: no float arithmetic beside them", () => {
+    const floats = files
+      .filter((file) => /^(quantity|solve)\//.test(file))
+      .flatMap((file) =>
+        readFileSync(join(SRC, file), "utf8")
+          .split("\n")
+          .flatMap((line, i) => (/parseFloat|toFixed|Math\.(round|sqrt|floor|ceil)/.test(line) ? [`${relative(SRC, join(SRC, file))}:${i + 1}`] : [])),
+      );
+    expect(floats).toEqual([]);
+  });
+
+  it("no value's name is the beginning of another's, so that all can stand in one tree", () => {
+    const names = Object.keys(NAMES);
+    expect(names.filter((name) => names.some((other) => other.startsWith(`${name}.`)))).toEqual([]);
+    for (const name of names) expect(name).toMatch(/^[a-z][A-Za-z]*(\.[a-z][A-Za-z]*)*$/);
+  });
+});
+
+describe("printed value names are an interface", () => {
+  it("all the names that other programs rely on are there", () => {
+    const promised = `waist.seam waist.quarter breadths.count breadths.usable breadths.seams breadths.cut skirt.round skirt.quarter skirt.fullness
+      hem.allowance balance.least gauging.packed gauging.easy gauging.pleats gauging.perInch gauging.thread trial.cloth trial.target whip.stitches
+      whip.doubled band.length band.depth cloth.length cloth.buy facing.length facing.depth skirt.weight hooks.band hooks.placket hooks.count
+      placket.unsewn work.low work.high`.split(/\s+/);
+    expect(promised.filter((name) => !(name in NAMES))).toEqual([]);
+  });
+});
