@@ -25,15 +25,15 @@ export function drawBalance(plan: Plan): Drawing {
   const unlike = plan.recipe.wearer.unlikeSides;
   const onRight = toFloat(plan.opening.share.value) > 0.5;
   const sides: readonly Half["side"][] = unlike ? ["left", "right"] : [onRight ? "right" : "left"];
+  const [first] = plan.curve;
+  const level = plan.curve.every(({ turnDown }) => first && equal(turnDown, first.turnDown));
   for (const side of sides) {
     const other = unlike ? "" : " The other half is the same, turned about.";
     drawing.note(`The wearer's ${side} half, to scale in both directions.${other}`, { above: 8 });
     drawSkirt(drawing, plan, halfOf(plan, side));
+    if (!level) drawStrip(drawing, plan, halfOf(plan, side));
   }
-  const [first] = plan.curve;
-  if (plan.curve.every(({ turnDown }) => first && equal(turnDown, first.turnDown)))
-    drawing.note(`Turned down ${shownOf(plan, "turnDown.front")} all round.`);
-  else for (const side of sides) drawStrip(drawing, plan, halfOf(plan, side));
+  if (level) drawing.note(`Turned down ${shownOf(plan, "turnDown.front")} all round.`);
   drawing.note(
     "The fold is a smooth line that never dips between two marks. Places are measured along the cut top from centre front.",
   );
@@ -77,9 +77,9 @@ function drawSkirt(drawing: Drawing, plan: Plan, half: Half): void {
     "turn-down",
     through([{ x: across(0), y: top }, { x: across(half.round), y: top }, ...[...fold].reverse()], true),
   );
-  level(drawing, "cut", top);
+  levelLine(drawing, "cut", top);
   drawing.line("fold", fold);
-  level(drawing, "finished", hem);
+  levelLine(drawing, "finished", hem);
   for (const x of [LEFT, LEFT + WIDE]) {
     drawing.line("station", [
       { x, y: top },
@@ -137,7 +137,7 @@ function nameAndPlace(plan: Plan, half: Half, station: Station & { fromFront: nu
   return station.fromFront === 0 ? name : `${name} ${printer(plan).tape(half.placeOf(station))}`;
 }
 
-function level(drawing: Drawing, kind: "cut" | "finished", y: number): void {
+function levelLine(drawing: Drawing, kind: "cut" | "finished", y: number): void {
   drawing.line(kind, [
     { x: LEFT, y },
     { x: LEFT + WIDE, y },
@@ -167,7 +167,7 @@ function drawStrip(drawing: Drawing, plan: Plan, half: Half): void {
     "turn-down",
     through([{ x: across(0), y: top }, { x: across(half.round), y: top }, ...[...fold].reverse()], true),
   );
-  level(drawing, "cut", top);
+  levelLine(drawing, "cut", top);
   drawing.line("fold", fold);
   for (const x of [LEFT, LEFT + WIDE])
     drawing.line("station", [

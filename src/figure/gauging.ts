@@ -93,7 +93,11 @@ function drawCloth(drawing: Drawing, plan: Plan, stretch: Stretch): number {
   drawing.label("fold", { x: from, y: fold }, { sides: ["left"], leader: "never" });
   const depth = `cut edge, ${printer(plan).tape(turnDown)} below the fold at the dashed line`;
   if (cut)
-    drawing.label(depth, { x: LEFT + 130, y: edge }, { sides: ["below"], width: 200, leader: "always" });
+    drawing.label(
+      depth,
+      { x: LEFT + 130, y: edge },
+      { stand: { x: LEFT + 130, y: foot + 2 }, sides: ["below"], width: 200 },
+    );
   else
     drawing.label(
       `turned-down layer: its ${depth}`,

@@ -4,9 +4,11 @@ import { balance } from "./balance.ts";
 import { drawnUp } from "./drawn-up.ts";
 import type { Figure, FigureName } from "./figure.ts";
 import { gauging } from "./gauging.ts";
+import { layout } from "./layout.ts";
 
 export const FIGURES: Partial<Record<FigureName, (plan: Plan) => Figure>> = {
   balance,
+  layout,
   gauging,
   "drawn-up": drawnUp,
 };

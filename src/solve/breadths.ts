@@ -1,5 +1,5 @@
 /** Waist seam and breadths: how much cloth there is for how much waist (trade: waist and breadths). */
-import { compare, fraction, less, plain, type Quantity } from "../quantity/quantity.ts";
+import { compare, fraction, isWhole, less, plain, type Quantity } from "../quantity/quantity.ts";
 import type { Work } from "./context.ts";
 
 /** More breadths than this are refused: no skirt of the period comes near. */
@@ -38,6 +38,16 @@ export function solveBreadths(work: Work): void {
       count,
       `the fewest half breadths whose round reaches ${sheet.shown("skirt.roundWished")}`,
     );
+  }
+  if (recipe.skirt.centreFront && !isWhole(sheet.get("breadths.count"))) {
+    say({
+      code: "half-in-front",
+      level: "error",
+      path: "skirt.centre-front",
+      text: `${sheet.shown("breadths.count")} breadths reach the round, and the half breadth is centred at the front`,
+      hint: "leave centre-front out, or give whole breadths",
+    });
+    return;
   }
   sheet.set("breadths.pieces", "ceil(breadths.count)");
   sheet.set("breadths.seams", "breadths.pieces");

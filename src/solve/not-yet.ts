@@ -79,6 +79,15 @@ export function checkWorkedOut({ recipe, say }: Work): boolean {
       hint: instead,
     });
   }
+  if (recipe.places.has("work.price")) {
+    say({
+      code: "no-cost",
+      level: "warning",
+      path: "work.price",
+      text: "the prices are read, but this version does not work the cost out",
+      hint: "nothing else depends on them; leave them for later",
+    });
+  }
   const wordy = recipe.body.text.search(/\S/);
   if (wordy >= 0) {
     const line = recipe.body.line + (recipe.body.text.slice(0, wordy).match(/\n/g)?.length ?? 0);

@@ -40,7 +40,11 @@ describe("number marks", () => {
   it("carry a name through the text and come off again", () => {
     const text = `turn down ${marked("turnDown.front", "3 1/2 in")} in front`;
     expect(withoutMarks(text)).toBe("turn down 3 1/2 in in front");
-    expect(runs(text)).toEqual([{ text: "turn down " }, { text: "3 1/2 in", name: "turnDown.front" }, { text: " in front" }]);
+    expect(runs(text)).toEqual([
+      { text: "turn down " },
+      { text: "3 1/2 in", name: "turnDown.front" },
+      { text: " in front" },
+    ]);
     expect(runs("no number")).toEqual([{ text: "no number" }]);
   });
 });

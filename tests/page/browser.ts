@@ -2,7 +2,12 @@
 import { existsSync } from "node:fs";
 import { chromium } from "playwright-core";
 
-const PLACES = [process.env.CHROMIUM, "/usr/bin/chromium", "/usr/bin/chromium-browser", "/usr/bin/google-chrome"];
+const PLACES = [
+  process.env.CHROMIUM,
+  "/usr/bin/chromium",
+  "/usr/bin/chromium-browser",
+  "/usr/bin/google-chrome",
+];
 
 export function launch() {
   const executablePath = PLACES.find((path) => path !== undefined && existsSync(path));
@@ -10,8 +15,14 @@ export function launch() {
   return chromium.launch({
     executablePath,
     args: [
-      "--headless", "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking",
-      "--disable-component-update", "--disable-sync",
+      "--headless",
+      "--no-sandbox",
+      "--disable-gpu",
+      "--disable-quic",
+      "--no-first-run",
+      "--disable-background-networking",
+      "--disable-component-update",
+      "--disable-sync",
     ],
   });
 }

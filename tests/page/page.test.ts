@@ -15,7 +15,8 @@ import { planOf, tried } from "../recipes.ts";
 import { launch } from "./browser.ts";
 
 const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
-const demo = (name: string): string => readFileSync(new URL(`../../demo-projects/${name}/recipe.md`, import.meta.url), "utf8");
+const demo = (name: string): string =>
+  readFileSync(new URL(`../../demo-projects/${name}/recipe.md`, import.meta.url), "utf8");
 
 const SOURCES: Record<string, string> = {
   "mill-house-cotton": demo("mill-house-cotton"),
@@ -28,7 +29,15 @@ for (const [name, source] of Object.entries(SOURCES)) {
   if (!plan) throw new Error(`${name} does not build`);
   pages.set(name, makeBooklet(plan).get("booklet.html") ?? "");
 }
-pages.set("long-and-short", makeBooklet(planOf({ cloth: { thickness: "0.45 mm" }, attach: { opening: { at: "front-left", "from-centre": "3 in" } } })).get("booklet.html") ?? "");
+pages.set(
+  "long-and-short",
+  makeBooklet(
+    planOf({
+      cloth: { thickness: "0.45 mm" },
+      attach: { opening: { at: "front-left", "from-centre": "3 in" } },
+    }),
+  ).get("booklet.html") ?? "",
+);
 
 let folder: string;
 let browser: Browser;
@@ -52,7 +61,10 @@ async function open(name: string, options: Parameters<Browser["newContext"]>[0] 
   const page = await context.newPage();
   const trouble: string[] = [];
   const url = pathToFileURL(join(folder, `${name}.html`)).href;
-  page.on("console", (message) => void (message.type() === "error" && trouble.push(`console: ${message.text()}`)));
+  page.on(
+    "console",
+    (message) => void (message.type() === "error" && trouble.push(`console: ${message.text()}`)),
+  );
   page.on("pageerror", (error) => void trouble.push(`error: ${error.message}`));
   page.on("request", (request) => void (request.url() !== url && trouble.push(`request: ${request.url()}`)));
   await page.goto(url);
@@ -66,14 +78,27 @@ describe.each(names)("%s", (name) => {
     const report = await new HtmlValidate({
       extends: ["html-validate:recommended"],
       // The program's own style writes void elements and attribute case as the HTML serializer does.
-      rules: { "void-style": "off", "attribute-boolean-style": "off", "doctype-style": "off", "no-trailing-whitespace": "off", "long-title": "off", "svg-focusable": "off" },
+      rules: {
+        "void-style": "off",
+        "attribute-boolean-style": "off",
+        "doctype-style": "off",
+        "no-trailing-whitespace": "off",
+        "long-title": "off",
+        "svg-focusable": "off",
+      },
     }).validateString(pages.get(name) ?? "");
-    expect(report.results.flatMap(({ messages }) => messages.map(({ ruleId, message, line, column }) => `${ruleId} ${line}:${column} ${message}`))).toEqual([]);
+    expect(
+      report.results.flatMap(({ messages }) =>
+        messages.map(({ ruleId, message, line, column }) => `${ruleId} ${line}:${column} ${message}`),
+      ),
+    ).toEqual([]);
   });
 
   it("asks for nothing, has every chapter and figure, and stays within its size", async () => {
     const { page, trouble } = await open(name);
-    expect(await page.locator("section.chapter").evaluateAll((all) => all.map(({ id }) => id))).toEqual([...CHAPTERS]);
+    expect(await page.locator("section.chapter").evaluateAll((all) => all.map(({ id }) => id))).toEqual([
+      ...CHAPTERS,
+    ]);
     expect(await page.locator("figure svg").count()).toBe(FIGURE_NAMES.length);
     expect(trouble).toEqual([]);
     expect((pages.get(name) ?? "").length).toBeLessThan(700_000);
@@ -88,7 +113,15 @@ describe.each(names)("%s", (name) => {
     const { page } = await open(name, { colorScheme, viewport: { width, height: 800 }, bypassCSP: true });
     await page.evaluate(AXE);
     const found = await page.evaluate(async () => {
-      const { violations } = await (globalThis as unknown as { axe: { run(): Promise<{ violations: { id: string; nodes: { html: string; failureSummary: string }[] }[] }> } }).axe.run();
+      const { violations } = await (
+        globalThis as unknown as {
+          axe: {
+            run(): Promise<{
+              violations: { id: string; nodes: { html: string; failureSummary: string }[] }[];
+            }>;
+          };
+        }
+      ).axe.run();
       return violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html} ${nodes[0]?.failureSummary}`);
     });
     expect(found).toEqual([]);
@@ -99,7 +132,12 @@ describe.each(names)("%s", (name) => {
     const { page } = await open(name, { viewport: { width: 360, height: 700 } });
     const wide = await page.evaluate(() =>
       [...document.querySelectorAll("body *")]
-        .filter((element) => !element.closest(".table") && !element.closest("svg") && element.getBoundingClientRect().right > innerWidth + 1)
+        .filter(
+          (element) =>
+            !element.closest(".table") &&
+            !element.closest("svg") &&
+            element.getBoundingClientRect().right > innerWidth + 1,
+        )
         .map((element) => element.outerHTML.slice(0, 120)),
     );
     expect(wide).toEqual([]);
@@ -138,7 +176,11 @@ describe("at the sewing table", () => {
 
   it("tick boxes are large enough for a thumb", async () => {
     const { page } = await open("mill-house-cotton", { viewport: { width: 360, height: 700 } });
-    const sizes = await page.locator(".tick").evaluateAll((all) => all.map((tick) => tick.getBoundingClientRect()).map(({ width, height }) => Math.min(width, height)));
+    const sizes = await page
+      .locator(".tick")
+      .evaluateAll((all) =>
+        all.map((tick) => tick.getBoundingClientRect()).map(({ width, height }) => Math.min(width, height)),
+      );
     expect(Math.min(...sizes)).toBeGreaterThanOrEqual(44);
     await page.context().close();
   });
@@ -174,7 +216,8 @@ describe("on paper", () => {
     const pdf = join(folder, "booklet.pdf");
     await page.pdf({ path: pdf, format: "A5", preferCSSPageSize: false });
     const text = execFileSync("pdftotext", ["-layout", pdf, "-"], { encoding: "utf8" });
-    for (const title of ["At a glance", "Cautions", "Gauging", "Whipping", "As made", "Workings"]) expect(text).toContain(title);
+    for (const title of ["At a glance", "Cautions", "Gauging", "Whipping", "As made", "Workings"])
+      expect(text).toContain(title);
     expect(text).toContain("170 in");
     const info = execFileSync("pdfinfo", [pdf], { encoding: "utf8" });
     expect(Number(/Pages:\s+(\d+)/.exec(info)?.[1])).toBeGreaterThan(10);

@@ -14,11 +14,21 @@ async function run(world: MemoryWorld, ...argv: string[]): Promise<number> {
 }
 
 const booklet = (world: MemoryWorld, name = "a"): string[] =>
-  [...world.files.keys()].filter((path) => path.startsWith(`/w/output/${name}/`)).map((path) => path.slice(`/w/output/${name}/`.length)).sort();
+  [...world.files.keys()]
+    .filter((path) => path.startsWith(`/w/output/${name}/`))
+    .map((path) => path.slice(`/w/output/${name}/`.length))
+    .sort();
 
 const WHOLE = [
-  "booklet.html", "booklet.md", "figures/balance.svg", "figures/drawn-up.svg", "figures/finished.svg", "figures/gauging.svg",
-  "figures/layout.svg", "figures/whipping.svg", "plan.json",
+  "booklet.html",
+  "booklet.md",
+  "figures/balance.svg",
+  "figures/drawn-up.svg",
+  "figures/finished.svg",
+  "figures/gauging.svg",
+  "figures/layout.svg",
+  "figures/whipping.svg",
+  "plan.json",
 ];
 
 describe("plainwork build", () => {
@@ -37,7 +47,11 @@ describe("plainwork build", () => {
     expect([...two.files].sort()).toEqual([...one.files].sort());
   });
   it("builds a folder of projects; one that is broken stops only itself", async () => {
-    const world = memoryWorld({ "/w/p/a/recipe.md": GOOD, "/w/p/b/recipe.md": BROKEN, "/w/p/notes.txt": "x" });
+    const world = memoryWorld({
+      "/w/p/a/recipe.md": GOOD,
+      "/w/p/b/recipe.md": BROKEN,
+      "/w/p/notes.txt": "x",
+    });
     expect(await run(world, "build", "p", "--out", "shelf")).toBe(1);
     expect(world.files.has("/w/shelf/a/booklet.html")).toBe(true);
     expect(world.said.err).toContain("p/b/recipe.md:5:");
@@ -62,7 +76,11 @@ describe("plainwork build", () => {
     const data = JSON.parse(world.said.out);
     expect(data.recipes[0].ok).toBe(false);
     expect(data.recipes[0].messages).toHaveLength(2);
-    expect(data.recipes[0].messages[0]).toMatchObject({ level: "error", path: "wearer.waist", place: { file: "a/recipe.md", line: 5 } });
+    expect(data.recipes[0].messages[0]).toMatchObject({
+      level: "error",
+      path: "wearer.waist",
+      place: { file: "a/recipe.md", line: 5 },
+    });
     expect(world.said.err).toBe("");
   });
   it("shows progress on a terminal when several recipes build, and none elsewhere", async () => {
@@ -76,36 +94,43 @@ describe("plainwork build", () => {
     expect(plain.said.err).toBe("");
   });
 
-  it.each(["write", "rename", "makeFolder"])("a failing %s at any moment leaves the old booklet whole and exits 3", async (doing) => {
-    for (let at = 0; at < 40; at += 1) {
-      const world = memoryWorld({ "/w/a/recipe.md": GOOD });
-      await run(world, "build", "a");
-      const before = [...world.files].filter(([path]) => path.startsWith("/w/output/a/")).sort();
-      world.files.set("/w/a/recipe.md", recipeText({ wearer: { waist: "26 in" } }));
-      let count = 0;
-      let failed = false;
-      world.fault = (what, path) => {
-        if (what !== doing || failed) return;
-        if (count++ === at) {
-          failed = true;
-          throw Object.assign(new Error("no space"), { code: "ENOSPC", path });
+  it.each(["write", "rename", "makeFolder"])(
+    "a failing %s at any moment leaves the old booklet whole and exits 3",
+    async (doing) => {
+      for (let at = 0; at < 40; at += 1) {
+        const world = memoryWorld({ "/w/a/recipe.md": GOOD });
+        await run(world, "build", "a");
+        const before = [...world.files].filter(([path]) => path.startsWith("/w/output/a/")).sort();
+        world.files.set("/w/a/recipe.md", recipeText({ wearer: { waist: "26 in" } }));
+        let count = 0;
+        let failed = false;
+        world.fault = (what, path) => {
+          if (what !== doing || failed) return;
+          if (count++ === at) {
+            failed = true;
+            throw Object.assign(new Error("no space"), { code: "ENOSPC", path });
+          }
+        };
+        const code = await run(world, "build", "a");
+        if (!failed) {
+          expect(code).toBe(0);
+          break;
         }
-      };
-      const code = await run(world, "build", "a");
-      if (!failed) {
-        expect(code).toBe(0);
-        break;
+        expect(code).toBe(3);
+        expect(world.said.err).toContain("the disk is full");
+        const after = [...world.files].filter(([path]) => path.startsWith("/w/output/a/")).sort();
+        const renewed = after.some(([, text]) => text.includes("26 in"));
+        if (!renewed || after.length !== before.length) expect(after).toEqual(before);
+        expect([...world.files.keys()].filter((path) => path.includes(".new-"))).toEqual([]);
       }
-      expect(code).toBe(3);
-      expect(world.said.err).toContain("the disk is full");
-      const after = [...world.files].filter(([path]) => path.startsWith("/w/output/a/")).sort();
-      const renewed = after.some(([, text]) => text.includes("26 in"));
-      if (!renewed || after.length !== before.length) expect(after).toEqual(before);
-      expect([...world.files.keys()].filter((path) => path.includes(".new-"))).toEqual([]);
-    }
-  });
+    },
+  );
   it("puts an old booklet back that an interrupted run had set aside", async () => {
-    const world = memoryWorld({ "/w/a/recipe.md": BROKEN, "/w/output/.a.old/plan.json": "{}", "/w/output/.a.old/booklet.html": "old" });
+    const world = memoryWorld({
+      "/w/a/recipe.md": BROKEN,
+      "/w/output/.a.old/plan.json": "{}",
+      "/w/output/.a.old/booklet.html": "old",
+    });
     expect(await run(world, "build", "a")).toBe(1);
     world.files.set("/w/a/recipe.md", GOOD);
     expect(await run(world, "build", "a")).toBe(0);
@@ -145,7 +170,12 @@ describe("wrong use", () => {
     [["check", "a", "--out", "x"], "writes nothing"],
     [["build", "p/a", "q/a"], "would both build"],
   ])("%j exits 2", async (argv, why) => {
-    const world = memoryWorld({ "/w/a/recipe.md": GOOD, "/w/empty/x": "", "/w/p/a/recipe.md": GOOD, "/w/q/a/recipe.md": GOOD });
+    const world = memoryWorld({
+      "/w/a/recipe.md": GOOD,
+      "/w/empty/x": "",
+      "/w/p/a/recipe.md": GOOD,
+      "/w/q/a/recipe.md": GOOD,
+    });
     expect(await run(world, ...argv)).toBe(2);
     expect(world.said.err).toContain(why);
     expect(world.said.err).not.toContain("    at ");
@@ -159,7 +189,10 @@ describe("wrong use", () => {
     expect(world.said.out).toMatch(/^\d+\.\d+\.\d+\n$/);
   });
   it("a recipe that is not text, or too large, is said", async () => {
-    const world = memoryWorld({ "/w/a/recipe.md": GOOD, "/w/b/recipe.md": `${GOOD}${"x".repeat(1024 * 1024)}` });
+    const world = memoryWorld({
+      "/w/a/recipe.md": GOOD,
+      "/w/b/recipe.md": `${GOOD}${"x".repeat(1024 * 1024)}`,
+    });
     const { read } = world;
     world.read = (path) => (path === "/w/a/recipe.md" ? new Uint8Array([0x2d, 0xff, 0xfe]) : read(path));
     expect(await run(world, "check", "a", "b")).toBe(1);

@@ -16,7 +16,8 @@ export function memoryWorld(files: Record<string, string>, terminal = false): Me
   const kept = new Map(Object.entries(files));
   const folders = new Set<string>(["/", "/w"]);
   const said = { out: "", err: "" };
-  const under = (folder: string): string[] => [...kept.keys(), ...folders].filter((path) => path.startsWith(`${folder}/`));
+  const under = (folder: string): string[] =>
+    [...kept.keys(), ...folders].filter((path) => path.startsWith(`${folder}/`));
   const world: MemoryWorld = {
     files: kept,
     said,
@@ -26,8 +27,10 @@ export function memoryWorld(files: Record<string, string>, terminal = false): Me
     out: (text) => void (said.out += text),
     err: (text) => void (said.err += text),
     resolve: (path) => posix.resolve("/w", path),
-    kind: (path) => (kept.has(path) ? "file" : folders.has(path) || under(path).length > 0 ? "folder" : undefined),
-    list: (folder) => [...new Set(under(folder).map((path) => path.slice(folder.length + 1).split("/")[0] as string))].sort(),
+    kind: (path) =>
+      kept.has(path) ? "file" : folders.has(path) || under(path).length > 0 ? "folder" : undefined,
+    list: (folder) =>
+      [...new Set(under(folder).map((path) => path.slice(folder.length + 1).split("/")[0] as string))].sort(),
     read: (path) => {
       const text = kept.get(path);
       if (text === undefined) throw Object.assign(new Error("ENOENT"), { code: "ENOENT", path });

@@ -2,7 +2,7 @@
 
 import { printExactly } from "../../quantity/print.ts";
 import { add, div, less, plain } from "../../quantity/quantity.ts";
-import type { Checking } from "./check.ts";
+import type { Checking } from "./checking.ts";
 
 export function checkAttach({ values, written, say, sayOfKey }: Checking): void {
   const { at } = values.attach?.opening ?? {};

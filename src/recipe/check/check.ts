@@ -4,6 +4,7 @@ import type { Problem } from "../problem.ts";
 import type { Filled } from "../schema/recipe.ts";
 import type { Partly } from "../values.ts";
 import { checkAttach } from "./attach.ts";
+import type { Checking } from "./checking.ts";
 import { checkCloth } from "./cloth.ts";
 import { checkFullness } from "./fullness.ts";
 import { checkSizes } from "./sizes.ts";
@@ -16,16 +17,6 @@ export interface Finding {
   readonly level: Level;
   /** Is the key meant, rather than its value? */
   readonly atKey: boolean;
-}
-
-export interface Checking {
-  readonly values: Partly<Filled>;
-  /** Is this key in the recipe, readable or not? What is there but cannot be read has been told already. */
-  written(path: string): boolean;
-  /** Says that a value is wrong. */
-  say(path: string, problem: Problem, level?: Level): void;
-  /** Says that a key is wrong where it stands, whatever its value. */
-  sayOfKey(path: string, problem: Problem): void;
 }
 
 const RULES: readonly ((checking: Checking) => void)[] = [

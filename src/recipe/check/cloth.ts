@@ -1,6 +1,6 @@
 /** The cloth: is any width left, and is its thickness known (trade: waist and breadths; gauging a section). */
 import { mul, plain, sub } from "../../quantity/quantity.ts";
-import type { Checking } from "./check.ts";
+import type { Checking } from "./checking.ts";
 import { isGauged } from "./gauged.ts";
 import { isPositive } from "./wearer.ts";
 

@@ -2,7 +2,7 @@
 
 import { printExactly } from "../../quantity/print.ts";
 import { less, mul, plain } from "../../quantity/quantity.ts";
-import type { Checking } from "./check.ts";
+import type { Checking } from "./checking.ts";
 
 export function checkFullness(checking: Checking): void {
   const { values, written, say, sayOfKey } = checking;

@@ -1,5 +1,5 @@
 /** Is any part of the waist gauged? */
-import type { Checking } from "./check.ts";
+import type { Checking } from "./checking.ts";
 
 /** True when the method or a zone gauges; false only when the recipe says for certain that nothing is gauged. */
 export function isGauged({ values, written }: Pick<Checking, "values" | "written">): boolean {

@@ -1,7 +1,7 @@
 /** Other sizes: names that can be folders, and measures that can be. */
 import { add } from "../../quantity/quantity.ts";
 import { quoted } from "../problem.ts";
-import type { Checking } from "./check.ts";
+import type { Checking } from "./checking.ts";
 import { checkLengths, isPositive } from "./wearer.ts";
 
 /** A folder may bear it on any system. */

@@ -2,7 +2,7 @@
 
 import { printExactly } from "../../quantity/print.ts";
 import { add, isWhole, less, mul, plain, type Quantity } from "../../quantity/quantity.ts";
-import type { Checking } from "./check.ts";
+import type { Checking } from "./checking.ts";
 import { isGauged } from "./gauged.ts";
 
 export function checkSkirt(checking: Checking): void {

@@ -1,7 +1,7 @@
 /** Waist and lengths (trade: waist and breadths; lengths and balance). */
 import { add, fraction, less, type Quantity } from "../../quantity/quantity.ts";
 import { quoted } from "../problem.ts";
-import type { Checking } from "./check.ts";
+import type { Checking } from "./checking.ts";
 
 /** Is there anything to close? */
 export const isPositive = (q: Quantity): boolean => q.value.compare(fraction(0n)) > 0;
