@@ -24,8 +24,8 @@ function caution(node: Element): Element | undefined {
 function framed(table: Element, label: string): Element {
   return {
     type: "element",
-    tagName: "div",
-    properties: { className: ["table"], role: "region", ariaLabel: label, tabIndex: 0 },
+    tagName: "section",
+    properties: { className: ["table"], ariaLabel: label, tabIndex: 0 },
     children: [scoped(table)],
   };
 }

@@ -61,7 +61,7 @@ export const LINES: Readonly<Record<LineKind, LineStyle>> = {
   break: line(0.8),
 };
 
-export type Filling = "wrong" | "waste" | "turn-down" | "wall";
+export type Filling = "wrong" | "waste" | "turn-down" | "wall" | "hollow";
 
 interface FillStyle {
   readonly words: string;
@@ -87,6 +87,7 @@ export const FILLINGS: Readonly<Record<Filling, FillStyle>> = {
     marks: [stroke("M0 3.5H7", 0.5), stroke("M3.5 0V7", 0.5)],
   },
   "turn-down": { words: "turned down inside", size: 5, turn: 0, marks: [stroke("M0 2.5H5", 0.6)] },
+  hollow: { words: "hollow between two folds", size: 3, turn: 0, marks: [stroke("M0 1.5H1", 0.9)] },
   wall: { words: "cloth cut through", size: 3, turn: -45, marks: [stroke("M0 1.5H3", 0.6)] },
 };
 

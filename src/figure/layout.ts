@@ -98,18 +98,14 @@ function drawCloth(drawing: Drawing, plan: Plan, { top, scale }: Sheet, pieces: 
   dimension(drawing, { x: LEFT, y: top - 14 }, { x: right, y: top - 14 }, shownOf(plan, "cloth.width"), {
     sides: ["above"],
   });
-  dimension(drawing, { x: 46, y: foot }, { x: 46, y: top }, shownOf(plan, "cloth.length"), {
+  dimension(drawing, { x: 40, y: foot }, { x: 40, y: top }, shownOf(plan, "cloth.length"), {
     sides: ["left", "right"],
     width: 74,
     at: 0.55,
   });
   const grain = top + Math.min(90, length);
   arrow(drawing, { x: LEFT - 18, y: grain }, { x: LEFT - 18, y: top + 10 }, true);
-  drawing.label(
-    "grain",
-    { x: LEFT - 18, y: (grain + top) / 2 },
-    { sides: ["left"], leader: "never" },
-  );
+  drawing.label("grain", { x: LEFT - 18, y: (grain + top) / 2 }, { sides: ["left"], leader: "never" });
 }
 
 /** A small arrow in the corner of a breadth, towards its top. */
@@ -135,7 +131,8 @@ function namePieces(drawing: Drawing, plan: Plan, pieces: readonly Laid[]): void
   for (const stack of small) {
     const [first, last] = [stack[0], stack.at(-1)] as [Laid, Laid];
     const y = (first.y + last.y + last.length) / 2;
-    const name = stack.length === 1 ? first.piece.name : `${stem(first)}s ${number(first)} to ${number(last)}, each`;
+    const name =
+      stack.length === 1 ? first.piece.name : `${stem(first)}s ${number(first)} to ${number(last)}, each`;
     const x = first.x + first.width;
     if (stack.length > 1) {
       drawing.line("leader", [

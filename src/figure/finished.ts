@@ -1,0 +1,79 @@
+/** The finished skirt over its supports, from the front and from the side. */
+import { toFloat } from "../quantity/quantity.ts";
+import type { Plan } from "../solve/plan.ts";
+import { Drawing } from "./drawing.ts";
+import type { Figure } from "./figure.ts";
+import { type Hang, hangOf } from "./hang.ts";
+import { shownOf } from "./measure.ts";
+import { drawView, type View } from "./view.ts";
+
+/** Room for the two views, with the words beside them. */
+const WIDEST = 116;
+const TALLEST = 170;
+const MIDDLES = [92, 268] as const;
+
+export function drawFinished(plan: Plan): Drawing {
+  const drawing = new Drawing("finished");
+  const hang = hangOf(plan);
+  drawing.heading("Outside of the finished skirt, standing. Waist upwards.");
+  const right = openingOnRight(plan);
+  const across = Math.max(2 * hang.waist + hang.left + hang.right, 2 * hang.waist + hang.front + hang.back);
+  const scale = Math.min(WIDEST / across, TALLEST / hang.height);
+  const top = drawing.bottom + 64;
+  const [first, second] = MIDDLES;
+  drawView(drawing, plan, frontView(plan, hang), { middle: first, top, scale });
+  drawView(drawing, plan, sideView(plan, hang, right ? "right" : "left"), { middle: second, top, scale });
+  drawing.settle();
+  const { over } = plan.recipe.wearer;
+  drawing.note(
+    `Hem straight, level, ${shownOf(plan, "skirt.offFloor")} off the floor all round (off). Lengths run down the cloth from the band's lower edge.`,
+  );
+  drawing.note(
+    `Gauged all round: ${shownOf(plan, "gauging.pleats")} pleats, fewer drawn.${over ? ` Worn over ${over}.` : ""} The spread is drawn from the lengths and ${plan.recipe.wearer.hoop ? "the hoop" : "is only a suggestion"}.`,
+  );
+  return drawing;
+}
+
+const openingOnRight = (plan: Plan): boolean => toFloat(plan.opening.share.value) > 0.5;
+
+/** From the front the wearer's right is on the left of the page. */
+function frontView(plan: Plan, hang: Hang): View {
+  return {
+    title: "front",
+    hang,
+    across: (share) => Math.sin(2 * Math.PI * share),
+    sees: (share) => share <= 0.25 || share >= 0.75,
+    edges: [hang.right, hang.left],
+    lengths: [
+      { words: ["right side", shownOf(plan, "finished.right")], at: -1 },
+      { words: ["centre front", shownOf(plan, "finished.front")], at: 0 },
+      { words: ["left side", shownOf(plan, "finished.left")], at: 1 },
+    ],
+  };
+}
+
+/** From the wearer's left the front is on the left of the page; from the right it is on the right. */
+function sideView(plan: Plan, hang: Hang, side: "left" | "right"): View {
+  const turn = side === "left" ? -1 : 1;
+  const ends = [
+    { words: ["centre front", shownOf(plan, "finished.front")], at: turn },
+    { words: [`${side} side`, shownOf(plan, `finished.${side}`)], at: 0 },
+    { words: ["centre back", shownOf(plan, "finished.back")], at: -turn },
+  ] as const;
+  return {
+    title: `wearer's ${side} side`,
+    hang,
+    across: (share) => turn * Math.cos(2 * Math.PI * share),
+    sees: side === "left" ? (share) => share <= 0.5 : (share) => share === 0 || share >= 0.5,
+    edges: side === "left" ? [hang.front, hang.back] : [hang.back, hang.front],
+    lengths: side === "left" ? ends : [...ends].reverse(),
+  };
+}
+
+export function finished(plan: Plan): Figure {
+  const shown = (name: string): string => shownOf(plan, name);
+  return drawFinished(plan).finish(
+    "The finished skirt, front and side",
+    `The skirt over its supports, seen from the front and from the wearer's ${openingOnRight(plan) ? "right" : "left"} side. Below a band ${shown("attach.band.depth")} deep the fullness is gauged all round. From the band's lower edge it is ${shown("finished.front")} long at centre front, ${shown("finished.left")} at the left side, ${shown("finished.right")} at the right side and ${shown("finished.back")} at centre back; the hem is straight and hangs level, ${shown("skirt.offFloor")} off the floor. It opens at ${plan.opening.station} for ${shown("skirt.placket")}.`,
+  );
+}

@@ -1,0 +1,168 @@
+/** One view of the standing skirt: outline, level hem, floor, supports, fullness, band, opening, lengths. */
+import { toFloat } from "../quantity/quantity.ts";
+import type { Plan } from "../solve/plan.ts";
+import type { Drawing } from "./drawing.ts";
+import { type Hang, slope } from "./hang.ts";
+import { LETTERING } from "./language.ts";
+import { pen, penOf, shownOf } from "./measure.ts";
+import type { Point } from "./svg.ts";
+
+export interface View {
+  readonly title: string;
+  readonly hang: Hang;
+  /** Where a place of the waist (share from centre front by the left) is seen: -1 at the left of the page to 1 at the right. */
+  readonly across: (share: number) => number;
+  readonly sees: (share: number) => boolean;
+  /** How far the hem stands out at the left and the right of the page, in inches. */
+  readonly edges: readonly [number, number];
+  readonly lengths: readonly { readonly words: readonly string[]; readonly at: number }[];
+}
+
+export interface Stand {
+  readonly middle: number;
+  /** The waist seam's height on the page, and units to an inch. */
+  readonly top: number;
+  readonly scale: number;
+}
+
+const PLEATS_DRAWN = 36;
+const STEPS = 12;
+/** Width of the words under one place. */
+const COLUMN = 57;
+
+/** The point `down` (0 waist, 1 hem) of the line that falls from a place `at` across the view, -1 to 1. */
+function falls({ hang, edges }: View, { middle, top, scale }: Stand, at: number, down: number): Point {
+  const wide = hang.waist + slope(at < 0 ? edges[0] : edges[1], down);
+  return { x: middle + at * wide * scale, y: top + down * hang.height * scale };
+}
+
+const lineDown = (view: View, stand: Stand, at: number, from: number, to: number): Point[] =>
+  Array.from({ length: STEPS + 1 }, (_, i) => falls(view, stand, at, from + ((to - from) * i) / STEPS));
+
+export function drawView(drawing: Drawing, plan: Plan, view: View, stand: Stand): void {
+  const hem = falls(view, stand, 1, 1).y;
+  const floor = hem + penOf(plan, "skirt.offFloor") * stand.scale;
+  drawSupports(drawing, plan, view, stand);
+  drawFullness(drawing, plan, view, stand);
+  for (const at of [-1, 1]) drawing.line("body", lineDown(view, stand, at, 0, 1));
+  const [left, right] = [falls(view, stand, -1, 1), falls(view, stand, 1, 1)];
+  drawing.line("finished", [left, right]);
+  drawing.line("ease", [
+    { x: stand.middle - 84, y: floor },
+    { x: stand.middle + 84, y: floor },
+  ]);
+  drawBand(drawing, plan, view, stand);
+  drawOpening(drawing, plan, view, stand);
+  drawLengths(drawing, plan, view, stand, floor);
+}
+
+/** What is worn beneath: an outline inside the skirt's, and the hoop's lowest steel where its height is known. */
+function drawSupports(drawing: Drawing, plan: Plan, view: View, stand: Stand): void {
+  const inner = (at: number, down: number): Point => {
+    const { x, y } = falls(view, stand, at, down);
+    return { x: x - at * (2 + 3 * down), y };
+  };
+  const hoop = plan.recipe.wearer.hoop?.height;
+  const foot = hoop ? 1 - (pen(hoop) - penOf(plan, "skirt.offFloor")) / view.hang.height : 0.94;
+  for (const at of [-1, 1])
+    drawing.line(
+      "support",
+      Array.from({ length: STEPS + 1 }, (_, i) => inner(at, 0.04 + ((foot - 0.04) * i) / STEPS)),
+      { soft: true },
+    );
+  drawing.line("support", [inner(-1, foot), inner(1, foot)], { soft: true });
+}
+
+/** Folds run down from the gauged parts of the waist, and up from the hem; the middle stays clear for the words. */
+function drawFullness(drawing: Drawing, plan: Plan, view: View, stand: Stand): void {
+  const waist = penOf(plan, "waist.seam");
+  for (let i = 0; i < PLEATS_DRAWN; i += 1) {
+    const share = (i + 0.5) / PLEATS_DRAWN;
+    const gauged = plan.sections.some(
+      ({ from, waist: length }) => share * waist >= pen(from) && share * waist <= pen(from) + pen(length),
+    );
+    if (!view.sees(share) || !gauged) continue;
+    const at = view.across(share);
+    const long = i % 2 === 0;
+    drawing.line("ease", lineDown(view, stand, at, 0, long ? 0.24 : 0.13), { soft: true });
+    if (long) drawing.line("ease", lineDown(view, stand, at, 0.86, 1), { soft: true });
+  }
+}
+
+/** The band stands above the waist seam: its lower edge is where every length begins. */
+function drawBand(drawing: Drawing, plan: Plan, view: View, stand: Stand): void {
+  const depth = penOf(plan, "attach.band.depth") * stand.scale;
+  const [left, right] = [falls(view, stand, -1, 0), falls(view, stand, 1, 0)];
+  drawing.line(
+    "finished",
+    [left, right, { x: right.x, y: right.y - depth }, { x: left.x, y: left.y - depth }],
+    { closed: true },
+  );
+  drawing.label(
+    view.title,
+    { x: stand.middle, y: stand.top - 52 },
+    { sides: ["on"], bold: true, leader: "never" },
+  );
+  drawing.label(
+    view.title === "front"
+      ? `waist seam ${shownOf(plan, "waist.seam")}, closed`
+      : `band ${shownOf(plan, "attach.band.depth")}`,
+    view.title === "front" ? { x: left.x, y: left.y } : { x: right.x - 3, y: right.y - depth },
+    {
+      stand: { x: stand.middle, y: stand.top - depth - 10 },
+      sides: ["above"],
+      gap: 0,
+      width: 160,
+      size: LETTERING.small,
+    },
+  );
+}
+
+/** The opening where this view sees it, with its length. */
+function drawOpening(drawing: Drawing, plan: Plan, view: View, stand: Stand): void {
+  const share = toFloat(plan.opening.share.value);
+  if (!view.sees(share)) return;
+  const at = view.across(share);
+  const down = Math.min(0.9, penOf(plan, "skirt.placket") / view.hang.height);
+  const edge = Math.abs(at) > 0.99;
+  const shift = edge ? -2.5 * Math.sign(at) : 0;
+  const points = lineDown(view, stand, at, 0, down).map(({ x, y }) => ({ x: x + shift, y }));
+  drawing.line("finished", points);
+  const foot = points.at(-1) as Point;
+  drawing.line("finished", [
+    { x: foot.x - 4, y: foot.y },
+    { x: foot.x + 4, y: foot.y },
+  ]);
+  drawing.label(`opening ${shownOf(plan, "skirt.placket")}`, foot, {
+    stand:
+      Math.abs(at) > 0.3 ? { x: foot.x + 10 * Math.sign(at), y: foot.y - 18 } : { x: foot.x, y: foot.y + 4 },
+    sides: at > 0.3 ? ["right"] : at < -0.3 ? ["left"] : ["below"],
+    leader: edge ? "moved" : "never",
+    width: 54,
+    size: LETTERING.small,
+  });
+}
+
+/** Three places: what they are called, how long the skirt is there, how far its hem is off the floor. */
+function drawLengths(drawing: Drawing, plan: Plan, view: View, stand: Stand, floor: number): void {
+  for (const { words, at } of view.lengths) {
+    if (at === 0) drawing.line("station", lineDown(view, stand, 0, 0, 1));
+    const hem = falls(view, stand, at, 1);
+    const x = hem.x - at * 0.8;
+    drawing.line("dimension", [
+      { x, y: hem.y },
+      { x, y: floor },
+    ]);
+    drawing.label(
+      [...words, shownOf(plan, "skirt.offFloor"), "off"].join(" "),
+      { x, y: floor },
+      {
+        stand: { x: stand.middle + at * COLUMN, y: floor + 2 },
+        sides: ["below"],
+        width: COLUMN - 2,
+        size: LETTERING.small,
+        leader: "never",
+      },
+    );
+  }
+}

@@ -1,0 +1,68 @@
+/** Whipping close up: from the inside while the work is sewn, and opened out, from the outside. */
+import type { Plan } from "../solve/plan.ts";
+import { Drawing } from "./drawing.ts";
+import type { Figure } from "./figure.ts";
+import { chiefSection, pen, penOf, shownOf } from "./measure.ts";
+import { drawOpenedOut } from "./opened-out.ts";
+import { drawRidges, type Ridges, standRidges } from "./ridges.ts";
+import { drawNeedle, drawStitches } from "./whip-stitches.ts";
+
+const MOST_PLEATS = 9;
+/** Between two ridges, in units. */
+const SPACING = 30;
+const RIGHT = 334;
+const ABOVE = 92;
+
+/** How far below the fold the stitch goes: the rule of the whipping chapter, no value of the plan. */
+export const stitchDepth = ({ recipe }: Plan): { readonly inches: number; readonly shown: string } =>
+  recipe.show === "cm" ? { inches: 1.5 / 25.4, shown: "1.5 mm" } : { inches: 1 / 16, shown: "1/16 in" };
+
+export function drawWhipping(plan: Plan): Drawing {
+  const drawing = new Drawing("whipping");
+  const section = chiefSection(plan);
+  const pleats = Math.min(MOST_PLEATS, section.pleats);
+  const scale = SPACING / pen(section.spacing);
+  const other = plan.recipe.attach.whip === "every-other";
+  drawing.heading("Inside of the skirt towards you, band behind it, both edges upwards.");
+  drawing.note("While you sew: right sides together, seen a little from above, from right to left.");
+  const ridges: Ridges = standRidges({
+    right: RIGHT,
+    edge: drawing.bottom + ABOVE,
+    spacing: SPACING,
+    bites: section.bites.slice(0, 2 * pleats).map((bite) => pen(bite) * scale),
+    wall: (penOf(plan, "gauging.packed") / 2) * scale,
+    rows: plan.rows.slice(0, 1).map((row) => pen(row) * scale),
+  });
+  drawRidges(drawing, ridges);
+  const below = stitchDepth(plan);
+  const stitches = { ridges, depth: below.inches * scale, stride: other ? 2 : 1 } as const;
+  drawStitches(drawing, stitches);
+  drawNeedle(
+    drawing,
+    stitches,
+    `needle: through the band's turn and the ridge, ${below.shown} below its fold`,
+  );
+  drawing.settle();
+  drawing.note(
+    other
+      ? "Every other ridge, one stitch each; every fourth stitch twice."
+      : "One ridge, one stitch, none left out; every fourth twice. The stitch takes the ridge that lies against the band, through both its layers, not the free fold and not the gauging row.",
+  );
+
+  drawing.heading("Outside of the skirt, opened out. Band upwards.");
+  drawOpenedOut(drawing, plan, { pleats, spacing: SPACING, right: RIGHT });
+  drawing.settle();
+  drawing.note(
+    `Even ridges close under the band, almost no stitch; the depth stands inside. In all ${shownOf(plan, "whip.stitches")} stitches, ${shownOf(plan, "whip.doubled")} of them the doubled ones.`,
+  );
+  return drawing;
+}
+
+export function whipping(plan: Plan): Figure {
+  const { shown } = stitchDepth(plan);
+  const pleats = plan.recipe.attach.whip === "every-other" ? "every other pleat" : "every pleat";
+  return drawWhipping(plan).finish(
+    "Whipping, close up",
+    `Above, the work while it is sewn: skirt and band right sides together, the inside of the skirt towards you, edges upwards. The needle comes from behind through the outer turn of the band's edge and through the ridge that lies against the band, ${shown} below its fold, both layers; ${pleats}, from right to left, every fourth stitch twice. Below, opened out and seen from the outside: even ridges under the band, the depth of the pleats inside. ${shownOf(plan, "whip.stitches")} stitches in all, ${shownOf(plan, "whip.doubled")} of them doubled.`,
+  );
+}

@@ -1,0 +1,41 @@
+/** The committed gallery in output/ is what the demos build to today, and no more is kept of it than that. */
+import { execFileSync } from "node:child_process";
+import { readdirSync, readFileSync, statSync } from "node:fs";
+import { join } from "node:path";
+import { fileURLToPath } from "node:url";
+import { describe, expect, it } from "vitest";
+import { makeBooklet } from "../../src/booklet/booklet.ts";
+import { tried } from "../recipes.ts";
+
+const ROOT = fileURLToPath(new URL("../../", import.meta.url));
+const WHOLE_PAGE = "mill-house-cotton";
+const demos = readdirSync(join(ROOT, "demo-projects"));
+
+const STALE = "the gallery is stale: npm run demo, and commit output/";
+
+describe("the gallery", () => {
+  it.each(demos)("%s", (demo) => {
+    const { plan } = tried(readFileSync(join(ROOT, "demo-projects", demo, "recipe.md"), "utf8"));
+    if (!plan) throw new Error(`${demo} does not build`);
+    for (const [file, text] of makeBooklet(plan)) {
+      if (file === "booklet.html" && demo !== WHOLE_PAGE) continue;
+      const kept = readFileSync(join(ROOT, "output", demo, file), "utf8");
+      expect(kept === text, `${demo}/${file}: ${STALE}`).toBe(true);
+    }
+  });
+
+  it("every demo is marked as invented, in its recipe and in its booklet", () => {
+    for (const demo of demos) {
+      expect(readFileSync(join(ROOT, "demo-projects", demo, "recipe.md"), "utf8")).toContain("# An invented scenario");
+      expect(readFileSync(join(ROOT, "output", demo, "booklet.md"), "utf8").split("\n")[0]).toContain("(an invented example)");
+    }
+  });
+
+  it("keeps only booklet.md, figures and plan.json of each demo and one booklet.html, under 4 MB in all", () => {
+    const kept = execFileSync("git", ["ls-files", "output"], { cwd: ROOT, encoding: "utf8" }).split("\n").filter(Boolean);
+    const allowed = /^output\/(index\.md|[\w-]+\/(booklet\.md|plan\.json|figures\/[\w-]+\.svg)|mill-house-cotton\/booklet\.html)$/;
+    expect(kept.filter((file) => !allowed.test(file))).toEqual([]);
+    expect(new Set(kept.map((file) => file.split("/")[1]))).toEqual(new Set([...demos, "index.md"]));
+    expect(kept.map((file) => statSync(join(ROOT, file)).size).reduce((a, b) => a + b)).toBeLessThan(4_000_000);
+  });
+});

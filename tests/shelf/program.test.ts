@@ -1,0 +1,85 @@
+/** The built program on a real disk: what a user types, and what is there afterwards. */
+import { execFile } from "node:child_process";
+import { chmodSync, existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { fileURLToPath } from "node:url";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { recipeText } from "../recipes.ts";
+
+const PROGRAM = fileURLToPath(new URL("../../dist/plainwork.cjs", import.meta.url));
+let folder: string;
+
+beforeAll(() => {
+  folder = mkdtempSync(join(tmpdir(), "plainwork-"));
+  for (const [name, waist] of Object.entries({ one: "25 1/2 in", two: "26 in" })) {
+    mkdirSync(join(folder, "garments", name), { recursive: true });
+    writeFileSync(join(folder, "garments", name, "recipe.md"), recipeText({ wearer: { waist } }));
+  }
+});
+afterAll(() => rmSync(folder, { recursive: true, force: true }));
+
+interface Ended {
+  readonly code: number;
+  readonly out: string;
+  readonly err: string;
+}
+
+const run = (...argv: string[]): Promise<Ended> =>
+  new Promise((resolve) => {
+    execFile(process.execPath, [PROGRAM, ...argv], { cwd: folder }, (error, out, err) => {
+      resolve({ code: error ? Number(error.code) : 0, out, err });
+    });
+  });
+
+describe("the built program", () => {
+  it("builds a folder of garments, says what to open, and leaves nothing else behind", async () => {
+    const { code, out, err } = await run("build", "garments");
+    expect({ code, err }).toEqual({ code: 0, err: "" });
+    expect(out).toBe("open output/one/booklet.html\nopen output/two/booklet.html\nall garments: output/index.html\n");
+    expect(readdirSync(join(folder, "output"))).toEqual(["index.html", "index.md", "one", "two"]);
+    const plan = JSON.parse(readFileSync(join(folder, "output", "one", "plan.json"), "utf8"));
+    expect(plan.values["skirt.round"]).toEqual({
+      exact: "173",
+      unit: "in",
+      shown: "173 in",
+      how: "breadths.count * breadths.usable - breadths.seams * 2 * skirt.seam",
+    });
+  });
+
+  it("same recipe, same bytes", async () => {
+    const before = readFileSync(join(folder, "output", "one", "booklet.html"), "utf8");
+    await run("build", "garments/one");
+    expect(readFileSync(join(folder, "output", "one", "booklet.html"), "utf8")).toBe(before);
+  });
+
+  it("two builds at once into one folder leave whole booklets", async () => {
+    const ends = await Promise.all([run("build", "garments"), run("build", "garments"), run("build", "garments")]);
+    for (const name of ["one", "two"]) {
+      expect(existsSync(join(folder, "output", name, "plan.json")), JSON.stringify(ends)).toBe(true);
+      expect(readFileSync(join(folder, "output", name, "booklet.html"), "utf8")).toMatch(/<\/html>\s*$/);
+    }
+    await run("build", "garments");
+    expect(readdirSync(join(folder, "output"))).toEqual(["index.html", "index.md", "one", "two"]);
+  });
+
+  it("checks without writing", async () => {
+    rmSync(join(folder, "output"), { recursive: true, force: true });
+    expect((await run("check", "garments")).code).toBe(0);
+    expect(existsSync(join(folder, "output"))).toBe(false);
+  });
+
+  it("exits 3 with a reason where it may not write", async () => {
+    writeFileSync(join(folder, "a-file"), "");
+    const { code, err } = await run("build", "garments/one", "--out", "a-file/inside");
+    expect(code).toBe(3);
+    expect(err).toContain("a file stands where a folder should");
+    if (process.getuid?.() !== 0) {
+      mkdirSync(join(folder, "locked"));
+      chmodSync(join(folder, "locked"), 0o555);
+      const locked = await run("build", "garments/one", "--out", "locked");
+      expect(locked.code).toBe(3);
+      expect(locked.err).toContain("no permission");
+    }
+  });
+});
