@@ -41,7 +41,10 @@ export function halfOf(plan: Plan, side: "left" | "right"): Half {
     side,
     round,
     stations: within(plan.balance),
-    curve: within(plan.curve).map(({ fromFront, turnDown }) => ({ fromFront, turnDown: pen(turnDown) })),
+    // The curve gives centre front twice, as its beginning and as its end.
+    curve: within(plan.curve)
+      .filter(({ fromFront }, i, all) => fromFront !== all[i - 1]?.fromFront)
+      .map(({ fromFront, turnDown }) => ({ fromFront, turnDown: pen(turnDown) })),
     seams: within(plan.seams).map(({ fromFront, kind }) => ({ fromFront, kind })),
     placeOf,
   };

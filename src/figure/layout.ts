@@ -1,11 +1,9 @@
 /** The layout on the cloth, to scale: selvedges, grain, the way up, every piece with its size, what is left over. */
-import { equal } from "../quantity/quantity.ts";
 import type { Piece, Plan } from "../solve/plan.ts";
 import { arrow, dimension, head } from "./dimension.ts";
 import { Drawing } from "./drawing.ts";
 import type { Figure } from "./figure.ts";
-import { LETTERING } from "./language.ts";
-import { linesOf, widthOf } from "./lettering.ts";
+import { type Laid, namePieces } from "./layout-names.ts";
 import { pen, printer, shownOf } from "./measure.ts";
 import { rectangle } from "./svg.ts";
 
@@ -13,21 +11,11 @@ import { rectangle } from "./svg.ts";
 const LEFT = 92;
 const WIDEST = 150;
 const LONGEST = 640;
-/** Wider than this a margin for names is not left. */
-const NAMES = 104;
 
 interface Sheet {
   readonly top: number;
   /** Units to an inch. */
   readonly scale: number;
-}
-
-interface Laid {
-  readonly piece: Piece;
-  readonly x: number;
-  readonly y: number;
-  readonly width: number;
-  readonly length: number;
 }
 
 export function drawLayout(plan: Plan): Drawing {
@@ -43,7 +31,7 @@ export function drawLayout(plan: Plan): Drawing {
   drawCloth(drawing, plan, sheet, pieces);
   for (const piece of pieces) drawing.line("cut", corners(piece), { closed: true });
   for (const piece of pieces.filter(({ piece }) => isBreadth(piece))) drawWayUp(drawing, piece);
-  namePieces(drawing, plan, pieces);
+  namePieces(drawing, plan, pieces, LEFT + pen(layout.width) * sheet.scale);
   drawing.settle();
   drawScale(drawing, plan, sheet);
   const share = shownOf(plan, "cloth.waste");
@@ -105,7 +93,7 @@ function drawCloth(drawing: Drawing, plan: Plan, { top, scale }: Sheet, pieces: 
   });
   const grain = top + Math.min(90, length);
   arrow(drawing, { x: LEFT - 18, y: grain }, { x: LEFT - 18, y: top + 10 }, true);
-  drawing.label("grain", { x: LEFT - 18, y: (grain + top) / 2 }, { sides: ["left"], leader: "never" });
+  drawing.label("grain", { x: LEFT - 20, y: grain }, { sides: ["below"], leader: "never" });
 }
 
 /** A small arrow in the corner of a breadth, towards its top. */
@@ -116,74 +104,6 @@ function drawWayUp(drawing: Drawing, { x, y, width }: Laid): void {
     { x: at, y: y + 5 },
   ]);
   head(drawing, { x: at, y: y + 20 }, { x: at, y: y + 4 }, 6);
-}
-
-/** Names and sizes: inside the piece where they fit, else at the right; a stack of equal small pieces is named once. */
-function namePieces(drawing: Drawing, plan: Plan, pieces: readonly Laid[]): void {
-  const small: Laid[][] = [];
-  for (const piece of pieces) {
-    if (nameInside(drawing, plan, piece)) continue;
-    const stack = small.at(-1);
-    const last = stack?.at(-1);
-    if (stack && last && follows(last, piece)) stack.push(piece);
-    else small.push([piece]);
-  }
-  for (const stack of small) {
-    const [first, last] = [stack[0], stack.at(-1)] as [Laid, Laid];
-    const y = (first.y + last.y + last.length) / 2;
-    const name =
-      stack.length === 1 ? first.piece.name : `${stem(first)}s ${number(first)} to ${number(last)}, each`;
-    const x = first.x + first.width;
-    if (stack.length > 1) {
-      drawing.line("leader", [
-        { x: x - 6, y: first.y + 2 },
-        { x: x - 3, y: first.y + 2 },
-        { x: x - 3, y: last.y + last.length - 2 },
-        { x: x - 6, y: last.y + last.length - 2 },
-      ]);
-    }
-    const right = LEFT + pen(plan.layout.width) * (first.width / pen(first.piece.width));
-    drawing.label(
-      `${name} ${sizeOf(plan, first.piece)}`,
-      { x: x - 3, y },
-      { stand: { x: right + 6, y }, sides: ["right"], width: NAMES },
-    );
-  }
-}
-
-const stem = ({ piece }: Laid): string => piece.name.replace(/ \d+$/, "");
-const number = ({ piece }: Laid): string => / (\d+)$/.exec(piece.name)?.[1] ?? "";
-
-/** Does a piece lie next below an equal one of its own kind? */
-function follows(above: Laid, below: Laid): boolean {
-  return (
-    stem(above) === stem(below) &&
-    number(below) !== "" &&
-    equal(above.piece.x, below.piece.x) &&
-    equal(above.piece.width, below.piece.width) &&
-    equal(above.piece.length, below.piece.length) &&
-    Math.abs(above.y + above.length - below.y) < 0.01
-  );
-}
-
-const sizeOf = (plan: Plan, { width, length }: Piece): string => {
-  const { tape } = printer(plan);
-  return `${tape(width)} × ${tape(length)}`;
-};
-
-/** Writes name and size into a piece if there is room, clear of its arrow. */
-function nameInside(drawing: Drawing, plan: Plan, { piece, x, y, width, length }: Laid): boolean {
-  const size = LETTERING.small;
-  const room = width - 8;
-  const words = [piece.name, sizeOf(plan, piece)].flatMap((text) => linesOf(text, room, size));
-  const whole = [piece.name, ...sizeOf(plan, piece).split(" × ")].every((text) =>
-    text.split(" ").every((word) => widthOf(word, size) <= room),
-  );
-  const height = words.length * size * LETTERING.line;
-  if (!whole || height > length - 6 || words.length > 4) return false;
-  const wide = Math.max(...words.map((line) => widthOf(line, size)));
-  drawing.set(words, size, { x: x + (width - wide) / 2, y: y + (length - height) / 2, width: wide, height });
-  return true;
 }
 
 /** A bar of known length, since a printed or shown picture has no scale of its own. */

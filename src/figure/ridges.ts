@@ -41,8 +41,10 @@ export interface Ridges extends Wanted {
 
 /** Turns a serpentine round so that its inside faces the eye and its section begins at the right. */
 export function standRidges(wanted: Wanted): Ridges {
-  const { right, edge, spacing, bites, wall, rows } = wanted;
-  const outward = Math.max(...bites.filter((_, i) => i % 2 === 1)) / 2;
+  const { right, edge, spacing, wall, rows } = wanted;
+  const outward = Math.max(...wanted.bites.filter((_, i) => i % 2 === 1)) / 2;
+  // Drawn to the band, every ridge lies against it, whatever one tape mark more or less in its bite.
+  const bites = wanted.bites.map((bite, i) => (i % 2 === 1 ? 2 * outward : bite));
   const shape = serpentine({ left: 0, thread: 0, spacing, bites, wall });
   const back = outward + wall / 2;
   const turned = ({ x, y }: Point): Point => ({ x: right - x, y: edge + (back - y) * TILT });

@@ -89,11 +89,9 @@ export function drawNeedle(drawing: Drawing, wanted: Stitches, words: string): v
   drawing.label(
     words,
     { x: eye.x + 1, y: eye.y + 8 },
-    {
-      stand: { x: 70, y: band - 46 },
-      sides: ["on", "left"],
-      width: 124,
-    },
+    wanted.stride === 1
+      ? { stand: { x: 70, y: band - 46 }, sides: ["on", "left"], width: 124 }
+      : { stand: { x: eye.x + 124, y: band - 58 }, sides: ["on"], width: 200 },
   );
 }
 

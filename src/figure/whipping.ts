@@ -7,9 +7,9 @@ import { drawOpenedOut } from "./opened-out.ts";
 import { drawRidges, type Ridges, standRidges } from "./ridges.ts";
 import { drawNeedle, drawStitches } from "./whip-stitches.ts";
 
-const MOST_PLEATS = 9;
-/** Between two ridges, in units. */
-const SPACING = 30;
+/** Pleats drawn, and from one to the next in units. */
+const EVERY = { pleats: 9, spacing: 30 } as const;
+const EVERY_OTHER = { pleats: 11, spacing: 25 } as const;
 const RIGHT = 334;
 const ABOVE = 92;
 
@@ -20,15 +20,16 @@ export const stitchDepth = ({ recipe }: Plan): { readonly inches: number; readon
 export function drawWhipping(plan: Plan): Drawing {
   const drawing = new Drawing("whipping");
   const section = chiefSection(plan);
-  const pleats = Math.min(MOST_PLEATS, section.pleats);
-  const scale = SPACING / pen(section.spacing);
   const other = plan.recipe.attach.whip === "every-other";
+  const wide = other ? EVERY_OTHER : EVERY;
+  const pleats = Math.min(wide.pleats, section.pleats);
+  const scale = wide.spacing / pen(section.spacing);
   drawing.heading("Inside of the skirt towards you, band behind it, both edges upwards.");
   drawing.note("While you sew: right sides together, seen a little from above, from right to left.");
   const ridges: Ridges = standRidges({
     right: RIGHT,
     edge: drawing.bottom + ABOVE,
-    spacing: SPACING,
+    spacing: wide.spacing,
     bites: section.bites.slice(0, 2 * pleats).map((bite) => pen(bite) * scale),
     wall: (penOf(plan, "gauging.packed") / 2) * scale,
     rows: plan.rows.slice(0, 1).map((row) => pen(row) * scale),
@@ -50,7 +51,7 @@ export function drawWhipping(plan: Plan): Drawing {
   );
 
   drawing.heading("Outside of the skirt, opened out. Band upwards.");
-  drawOpenedOut(drawing, plan, { pleats, spacing: SPACING, right: RIGHT });
+  drawOpenedOut(drawing, plan, { pleats, spacing: wide.spacing, right: RIGHT });
   drawing.settle();
   drawing.note(
     `Even ridges close under the band, almost no stitch; the depth stands inside. In all ${shownOf(plan, "whip.stitches")} stitches, ${shownOf(plan, "whip.doubled")} of them the doubled ones.`,

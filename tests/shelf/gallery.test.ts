@@ -26,16 +26,25 @@ describe("the gallery", () => {
 
   it("every demo is marked as invented, in its recipe and in its booklet", () => {
     for (const demo of demos) {
-      expect(readFileSync(join(ROOT, "demo-projects", demo, "recipe.md"), "utf8")).toContain("# An invented scenario");
-      expect(readFileSync(join(ROOT, "output", demo, "booklet.md"), "utf8").split("\n")[0]).toContain("(an invented example)");
+      expect(readFileSync(join(ROOT, "demo-projects", demo, "recipe.md"), "utf8")).toContain(
+        "# An invented scenario",
+      );
+      expect(readFileSync(join(ROOT, "output", demo, "booklet.md"), "utf8").split("\n")[0]).toContain(
+        "(an invented example)",
+      );
     }
   });
 
   it("keeps only booklet.md, figures and plan.json of each demo and one booklet.html, under 4 MB in all", () => {
-    const kept = execFileSync("git", ["ls-files", "output"], { cwd: ROOT, encoding: "utf8" }).split("\n").filter(Boolean);
-    const allowed = /^output\/(index\.md|[\w-]+\/(booklet\.md|plan\.json|figures\/[\w-]+\.svg)|mill-house-cotton\/booklet\.html)$/;
+    const kept = execFileSync("git", ["ls-files", "output"], { cwd: ROOT, encoding: "utf8" })
+      .split("\n")
+      .filter(Boolean);
+    const allowed =
+      /^output\/(index\.md|[\w-]+\/(booklet\.md|plan\.json|figures\/[\w-]+\.svg)|mill-house-cotton\/booklet\.html)$/;
     expect(kept.filter((file) => !allowed.test(file))).toEqual([]);
     expect(new Set(kept.map((file) => file.split("/")[1]))).toEqual(new Set([...demos, "index.md"]));
-    expect(kept.map((file) => statSync(join(ROOT, file)).size).reduce((a, b) => a + b)).toBeLessThan(4_000_000);
+    expect(kept.map((file) => statSync(join(ROOT, file)).size).reduce((a, b) => a + b)).toBeLessThan(
+      4_000_000,
+    );
   });
 });

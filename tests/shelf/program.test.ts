@@ -1,6 +1,15 @@
 /** The built program on a real disk: what a user types, and what is there afterwards. */
 import { execFile } from "node:child_process";
-import { chmodSync, existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import {
+  chmodSync,
+  existsSync,
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  writeFileSync,
+} from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
@@ -36,7 +45,9 @@ describe("the built program", () => {
   it("builds a folder of garments, says what to open, and leaves nothing else behind", async () => {
     const { code, out, err } = await run("build", "garments");
     expect({ code, err }).toEqual({ code: 0, err: "" });
-    expect(out).toBe("open output/one/booklet.html\nopen output/two/booklet.html\nall garments: output/index.html\n");
+    expect(out).toBe(
+      "open output/one/booklet.html\nopen output/two/booklet.html\nall garments: output/index.html\n",
+    );
     expect(readdirSync(join(folder, "output"))).toEqual(["index.html", "index.md", "one", "two"]);
     const plan = JSON.parse(readFileSync(join(folder, "output", "one", "plan.json"), "utf8"));
     expect(plan.values["skirt.round"]).toEqual({
@@ -54,7 +65,11 @@ describe("the built program", () => {
   });
 
   it("two builds at once into one folder leave whole booklets", async () => {
-    const ends = await Promise.all([run("build", "garments"), run("build", "garments"), run("build", "garments")]);
+    const ends = await Promise.all([
+      run("build", "garments"),
+      run("build", "garments"),
+      run("build", "garments"),
+    ]);
     for (const name of ["one", "two"]) {
       expect(existsSync(join(folder, "output", name, "plan.json")), JSON.stringify(ends)).toBe(true);
       expect(readFileSync(join(folder, "output", name, "booklet.html"), "utf8")).toMatch(/<\/html>\s*$/);

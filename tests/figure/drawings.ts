@@ -1,0 +1,19 @@
+/** Each figure's drawing, so that a test can look at its labels. */
+import { drawBalance } from "../../src/figure/balance.ts";
+import type { Drawing } from "../../src/figure/drawing.ts";
+import { drawDrawnUp } from "../../src/figure/drawn-up.ts";
+import type { FigureName } from "../../src/figure/figure.ts";
+import { drawFinished } from "../../src/figure/finished.ts";
+import { drawGauging } from "../../src/figure/gauging.ts";
+import { drawLayout } from "../../src/figure/layout.ts";
+import { drawWhipping } from "../../src/figure/whipping.ts";
+import type { Plan } from "../../src/solve/plan.ts";
+
+export const DRAWINGS: Readonly<Record<FigureName, (plan: Plan) => Drawing>> = {
+  finished: drawFinished,
+  layout: drawLayout,
+  balance: drawBalance,
+  gauging: drawGauging,
+  "drawn-up": drawDrawnUp,
+  whipping: drawWhipping,
+};

@@ -1,0 +1,74 @@
+import type { Element } from "hast";
+import { describe, expect, it } from "vitest";
+import { FIGURE_NAMES } from "../../src/figure/figure.ts";
+import { drawFigure } from "../../src/figure/index.ts";
+import { svgFile } from "../../src/figure/serialize.ts";
+import { el } from "../../src/figure/svg.ts";
+import { GARMENTS, garment } from "./plans.ts";
+
+const names = Object.keys(GARMENTS);
+
+/** Every element of a tree by tag, in order. */
+function all(tree: Element, tagName: string): Element[] {
+  return tree.children.flatMap((child) =>
+    child.type === "element" ? [...(child.tagName === tagName ? [child] : []), ...all(child, tagName)] : [],
+  );
+}
+
+const words = (element: Element | undefined): string =>
+  (element?.children ?? []).map((child) => (child.type === "text" ? child.value : "")).join("");
+
+describe.each(FIGURE_NAMES)("the figure %s", (figure) => {
+  it.each(names)("has a title and a description that name it: %s", (name) => {
+    const { svg, title, description } = drawFigure(figure, garment(name));
+    expect(title.length).toBeGreaterThan(5);
+    expect(description).toMatch(/\d/);
+    const [first, second] = svg.children as Element[];
+    expect([first?.tagName, second?.tagName]).toEqual(["title", "desc"]);
+    expect(svg.properties.ariaLabelledBy).toEqual([first?.properties.id, second?.properties.id]);
+    expect(first?.properties.id).toBe(`fig-${figure}-title`);
+    expect([words(first), words(second)]).toEqual([title, description]);
+    expect(svg.properties.role).toBe("img");
+  });
+
+  it.each(names)("is the same bytes from the same plan, and has no broken number: %s", (name) => {
+    const file = svgFile(drawFigure(figure, garment(name)).svg);
+    expect(svgFile(drawFigure(figure, garment(name)).svg)).toBe(file);
+    const drawn = file.replace(/>[^<]*</g, "><");
+    expect(/NaN|undefined|Infinity/.exec(file)).toBeNull();
+    expect(/\d\.\d{3,}/.exec(drawn)).toBeNull();
+  });
+
+  it("takes its colour from the page and says which side is seen and which way is up", () => {
+    const { svg } = drawFigure(figure, garment(names[0] as string));
+    const colours = new Set(
+      [...all(svg, "path"), ...all(svg, "circle"), ...all(svg, "g")].flatMap(({ properties }) =>
+        [properties.fill, properties.stroke].filter(
+          (paint) => paint !== undefined && !String(paint).startsWith("url("),
+        ),
+      ),
+    );
+    expect([...colours].sort()).toEqual(["currentColor", "none"]);
+    const text = all(svg, "text").map(words).join(" ");
+    expect(text).toMatch(/inside|outside|right side of the cloth/i);
+    expect(text).toMatch(/up\b|upwards|above/);
+  });
+
+  it("keeps its ids to itself", () => {
+    const { svg } = drawFigure(figure, garment(names[0] as string));
+    const ids = [svg, ...["title", "desc", "pattern", "clipPath"].flatMap((tag) => all(svg, tag))]
+      .map(({ properties }) => properties.id)
+      .filter((id) => id !== undefined);
+    expect(new Set(ids).size).toBe(ids.length);
+    for (const id of ids) expect(id).toMatch(new RegExp(`^fig-${figure}-`));
+    const used = [...svgFile(svg).matchAll(/url\(#([^)]*)\)/g)].map(([, id]) => id);
+    expect(ids).toEqual(expect.arrayContaining(used));
+  });
+});
+
+describe("the file of a figure", () => {
+  it("holds text that would break it, and puts aside what a file cannot hold", () => {
+    const svg = el("svg", { viewBox: "0 0 10 10" }, [el("defs"), el("text", {}, ['<a> & "b" \u0000\ud800'])]);
+    expect(svgFile(svg)).toContain("&lt;a&gt; &amp; &quot;b&quot; \ufffd\ufffd");
+  });
+});

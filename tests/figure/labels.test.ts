@@ -1,0 +1,93 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { type Box, nearestOn, overlap } from "../../src/figure/box.ts";
+import type { Drawing } from "../../src/figure/drawing.ts";
+import { FIGURE_NAMES } from "../../src/figure/figure.ts";
+import { Labels } from "../../src/figure/labels.ts";
+import { PICTURE } from "../../src/figure/language.ts";
+import { linesOf, widthOf } from "../../src/figure/lettering.ts";
+import { randomRecipe } from "../random.ts";
+import { tried } from "../recipes.ts";
+import { DRAWINGS } from "./drawings.ts";
+import { GARMENTS, garment } from "./plans.ts";
+
+/** What is wrong with the labels of a finished drawing, in words. */
+function faults(drawing: Drawing): string[] {
+  const { svg } = drawing.finish("title", "description");
+  const height = Number(String(svg.properties.viewBox).split(" ")[3]);
+  const { placed } = drawing.labels;
+  const out = ({ x, y, width, height: tall }: Box): boolean =>
+    x < 0 || y < 0 || x + width > PICTURE.width + 1e-6 || y + tall > height;
+  return placed.flatMap((label, i) => [
+    ...(out(label.box) ? [`"${label.wish.text}" leaves the picture`] : []),
+    ...placed
+      .slice(i + 1)
+      .filter((other) => overlap(label.box, other.box))
+      .map((other) => `"${label.wish.text}" lies on "${other.wish.text}"`),
+  ]);
+}
+
+describe("labels", () => {
+  for (const name of Object.keys(GARMENTS))
+    it.each(FIGURE_NAMES)(`meet nowhere and stay in the picture: ${name}: %s`, (figure) => {
+      expect(faults(DRAWINGS[figure](garment(name)))).toEqual([]);
+    });
+
+  it("meet nowhere and stay in the picture, whatever the garment", () => {
+    let plans = 0;
+    fc.assert(
+      fc.property(randomRecipe, (source) => {
+        const { plan } = tried(source);
+        if (!plan) return;
+        plans += 1;
+        for (const figure of FIGURE_NAMES) expect(faults(DRAWINGS[figure](plan))).toEqual([]);
+      }),
+      { numRuns: 60 },
+    );
+    expect(plans).toBeGreaterThan(20);
+  });
+
+  it("find room even when all wish for the same place", () => {
+    const labels = new Labels();
+    let bottom = 100;
+    for (let i = 0; i < 200; i += 1) {
+      const { box } = labels.place({ text: `label ${i}`, at: { x: 180, y: 50 } }, bottom);
+      bottom = Math.max(bottom, box.y + box.height);
+    }
+    const boxes = labels.placed.map(({ box }) => box);
+    expect(boxes.some((a, i) => boxes.slice(i + 1).some((b) => overlap(a, b)))).toBe(false);
+    expect(boxes.every(({ x, width }) => x >= 0 && x + width <= PICTURE.width)).toBe(true);
+  });
+
+  it("are joined to their point by a line when they had to move", () => {
+    const labels = new Labels();
+    const at = { x: 180, y: 150 };
+    for (let i = 0; i < 20; i += 1) labels.place({ text: `label number ${i}`, at }, 300);
+    const far = labels.placed.filter(({ box }) => {
+      const near = nearestOn(box, at);
+      return Math.hypot(near.x - at.x, near.y - at.y) > 15;
+    });
+    expect(far.length).toBeGreaterThan(5);
+    for (const { leader } of far) expect(leader?.to).toEqual(at);
+  });
+});
+
+describe("lettering", () => {
+  it("breaks lines within the limit and loses no letter", () => {
+    fc.assert(
+      fc.property(
+        fc.string({ unit: "grapheme", maxLength: 80 }),
+        fc.integer({ min: 40, max: 300 }),
+        (text, limit) => {
+          const lines = linesOf(text, limit, 12);
+          expect(lines.join("").replaceAll(" ", "")).toBe(text.replaceAll(" ", ""));
+          for (const line of lines) expect(widthOf(line, 12) <= limit || [...line].length === 1).toBe(true);
+        },
+      ),
+    );
+  });
+
+  it("keeps a number with its fraction and unit", () => {
+    expect(linesOf("band 26 1/2 in", widthOf("band 26 1/2", 12), 12)).toEqual(["band", "26 1/2 in"]);
+  });
+});
