@@ -1,19 +1,23 @@
 /** The key under a drawing: a sample of every kind of line and filling that it uses, in words. */
-import type { Drawing } from "./drawing.ts";
+import type { Box } from "./box.ts";
 import { FILLINGS, type Filling, LETTERING, LINES, type LineKind, PICTURE } from "./language.ts";
 import { linesOf, widthOf } from "./lettering.ts";
-import { rectangle } from "./svg.ts";
+import { type Point, rectangle } from "./svg.ts";
 
 const SAMPLE = 30;
 const GAP = 6;
 const COLUMN = (PICTURE.width - 2 * PICTURE.margin) / 2;
 
+/** What the key needs of the picture that it is drawn in. */
+export interface Sheet {
+  readonly bottom: number;
+  fill(filling: Filling, outline: string): void;
+  line(kind: LineKind, points: readonly Point[], how?: { soft?: boolean; closed?: boolean }): void;
+  set(lines: string[], size: number, box: Box): void;
+}
+
 /** Draws the key in two columns below everything so far. */
-export function drawKey(
-  drawing: Drawing,
-  lines: ReadonlySet<LineKind>,
-  fillings: ReadonlySet<Filling>,
-): void {
+export function drawKey(drawing: Sheet, lines: ReadonlySet<LineKind>, fillings: ReadonlySet<Filling>): void {
   const entries = [
     ...(Object.keys(LINES) as LineKind[])
       .filter((kind) => lines.has(kind))
@@ -42,7 +46,7 @@ export function drawKey(
 }
 
 function sample(
-  drawing: Drawing,
+  drawing: Sheet,
   { line, filling }: { line?: LineKind; filling?: Filling },
   x: number,
   y: number,

@@ -165,7 +165,7 @@ describe("at the sewing table", () => {
     await page.keyboard.press("Enter");
     const dialog = page.locator("dialog[open]");
     await dialog.waitFor();
-    const text = await dialog.innerText();
+    const text = await dialog.textContent();
     expect(text).toContain("skirt.round = 170 in");
     expect(text).toContain("breadths.count * breadths.usable - breadths.seams * 2 * skirt.seam");
     expect(text).toContain("4 * 43 1/2 in - 4 * 2 * 1/2 in");
@@ -195,7 +195,7 @@ describe("at the sewing table", () => {
       });
     });
     await page.reload();
-    expect(await page.locator(".notice-bar").innerText()).toContain("cannot be kept");
+    expect(await page.locator(".notice-bar").textContent()).toContain("cannot be kept");
     await page.locator("#gauging .steps input").first().check();
     expect(await page.locator(".notice-bar").count()).toBe(1);
     expect(trouble).toEqual([]);

@@ -24,8 +24,12 @@ export function memoryWorld(files: Record<string, string>, terminal = false): Me
     fault: () => {},
     terminal,
     unique: "1",
-    out: (text) => void (said.out += text),
-    err: (text) => void (said.err += text),
+    out: (text) => {
+      said.out += text;
+    },
+    err: (text) => {
+      said.err += text;
+    },
     resolve: (path) => posix.resolve("/w", path),
     kind: (path) =>
       kept.has(path) ? "file" : folders.has(path) || under(path).length > 0 ? "folder" : undefined,
