@@ -100,9 +100,28 @@ export function brokenLaws(plan: Plan): string[] {
   // Sections: the ring is covered once; bites sum; needles' marks; limits.
   same(total(json.sections.map((section) => F(section.waist))), waist, "the sections' waists");
   same(total(json.sections.map((section) => F(section.cloth))), round, "the sections' cloth");
-  const packed = value("gauging.packed");
-  const trialSewn = has("fullness.trial.closesTo");
+  const gauged = json.sections.flatMap((section) => ("bites" in section ? [section] : []));
   for (const section of json.sections) {
+    if (section.set === "flat") same(F(section.cloth), F(section.waist), `flat ${section.name}`);
+    if (!("faces" in section)) continue;
+    const take = { knife: 2, box: 4, "double-box": 8 }[section.set as "knife"];
+    const of = (list: readonly { size: string; count: number }[]): Fraction =>
+      total(list.map(({ size, count }) => F(size).mul(count)));
+    same(of(section.faces), F(section.waist), `faces of the ${section.name}`);
+    same(
+      of(section.faces).add(of(section.depths).mul(take)),
+      F(section.cloth),
+      `faces and depths of the ${section.name}`,
+    );
+    law(
+      section.depths.every(({ size }) => F(size).compare(0) >= 0),
+      `depths of the ${section.name} are depths`,
+    );
+    law(section.faces.length <= 4 && section.depths.length <= 4, `sizes of the ${section.name} are few`);
+  }
+  const packed = has("gauging.packed") ? value("gauging.packed") : F(0);
+  const trialSewn = has("fullness.trial.closesTo");
+  for (const section of gauged) {
     const { name } = section;
     const cloth = F(section.cloth);
     same(total(section.bites.map((bite) => F(bite.size).mul(bite.count))), cloth, `bites of the ${name}`);
@@ -114,14 +133,19 @@ export function brokenLaws(plan: Plan): string[] {
     same(F(section.marks[0] as string), F(0), `first mark of the ${name}`);
     same(F(section.marks.at(-1) as string), cloth, `last mark of the ${name}`);
     const bites = section.marks.slice(1).map((mark, i) => F(mark).sub(F(section.marks[i] as string)));
-    const onTape = bites.slice(0, -1).every((bite) => bite.div(tape).d === 1n);
+    const locked = has("section.lines");
+    const onTape = locked || bites.slice(0, -1).every((bite) => bite.div(tape).d === 1n);
     law(onTape, `bites of the ${name} lie on tape marks, but for a remainder in the last`);
     const lots = (list: readonly Fraction[]): Fraction => {
       const sizes = list.map((bite) => bite.div(tape).floor());
       const sorted = sizes.sort((a, b) => a.compare(b));
       return (sorted.at(-1) as Fraction).sub(sorted[0] as Fraction);
     };
-    if (section.style === "even")
+    if (locked) {
+      const sizes = new Set(bites.slice(0, -2).map((bite) => bite.toFraction()));
+      law(sizes.size <= 1, `bites of the ${name} follow the lines`);
+      law(value("section.lines").mod(2).equals(0), `lines of the ${name} are even`);
+    } else if (section.style === "even")
       law(lots(bites).compare(1) <= 0, `bites of the ${name} differ by one mark at most`);
     else {
       const outside = bites.filter((_, i) => i % 2 === 0);
@@ -135,12 +159,12 @@ export function brokenLaws(plan: Plan): string[] {
     }
     const comfortable = value("fullness.comfortableBite");
     law(
-      cloth.div(2 * section.pleats).compare(comfortable) <= 0 === (section.style === "even"),
+      locked || cloth.div(2 * section.pleats).compare(comfortable) <= 0 === (section.style === "even"),
       `style of the ${name}`,
     );
     same(F(section.spacing).mul(section.pleats), F(section.waist), `spacing of the ${name}`);
     notLess(waist.div(4), F(section.waist), `the ${name} is a quarter of the waist at most`);
-    if (!trialSewn) {
+    if (!trialSewn && !locked) {
       notLess(
         F(section.pleats),
         cloth.div(value("fullness.deepestPitch")).ceil(),
@@ -165,20 +189,27 @@ export function brokenLaws(plan: Plan): string[] {
   }
 
   // Whipping, thread, band, hooks.
-  const pleats = F(json.sections.reduce((sum, section) => sum + section.pleats, 0));
-  same(value("gauging.pleats"), pleats, "pleats in all");
-  same(value("whip.stitches").sub(value("whip.doubled")), pleats, "whip stitches but for the doubled");
-  same(value("whip.doubled"), pleats.div(4).floor(), "doubled whip stitches");
+  const pleats = F(gauged.reduce((sum, section) => sum + section.pleats, 0));
+  if (gauged.length > 0) {
+    same(value("gauging.pleats"), pleats, "pleats in all");
+    const whipped = value("whip.stitches").sub(value("whip.doubled"));
+    same(
+      whipped,
+      plan.recipe.attach.whip === "every" ? pleats : pleats.div(2).ceil(),
+      "whip stitches but for the doubled",
+    );
+    same(value("whip.doubled"), whipped.div(4).floor(), "doubled whip stitches");
+    const thread = value("gauging.thread").div(value("fullness.rows")).div(value("fullness.strands"));
+    notLess(thread, total(gauged.map((section) => F(section.waist))), "thread enough to draw along");
+    law(json.rows.length >= 2, "two rows at least");
+    notLess(least, F((json.rows.at(-1) as { below: string }).below), "the turn-down covers the rows");
+  } else law(json.rows.length === 0, "no rows where nothing is gauged");
   same(
     value("band.length"),
     value("waist.planned").add(value("attach.band.lap")).add(value("attach.band.turning").mul(2)),
     "band",
   );
   same(value("hooks.count"), value("hooks.band").add(value("hooks.placket")), "hooks");
-  const thread = value("gauging.thread").div(value("fullness.rows")).div(value("fullness.strands"));
-  notLess(thread, waist, "thread enough to draw along");
-  law(json.rows.length >= 2, "two rows at least");
-  notLess(least, F((json.rows.at(-1) as { below: string }).below), "the turn-down covers the rows");
 
   // Layout: nothing overlaps, nothing sticks out, enough to buy.
   const boxes = json.layout.pieces.map((piece) => ({

@@ -40,6 +40,49 @@ const CENTIMETRES: Ranges = {
   hem: centimetres(5, 20),
 };
 
+/** Ways of setting: mostly gauged all round; methods; zones that come out more often than not. */
+const settings: fc.Arbitrary<Keys> = fc.oneof(
+  { weight: 4, arbitrary: fc.constant<Keys>({}) },
+  {
+    weight: 3,
+    arbitrary: fc
+      .constantFrom("pleated", "pleated-gauged-back", "flat-front-gauged")
+      .map((method): Keys => ({ method })),
+  },
+  {
+    weight: 4,
+    arbitrary: fc
+      .array(
+        fc.oneof(
+          fc.constantFrom("{set: flat, waist: 1 1/2 in}", "{set: flat, waist: 5 cm}"),
+          fc
+            .record({
+              set: fc.constantFrom("knife", "box", "double-box"),
+              waist: fc.constantFrom("2 in", "3 1/4 in", "7.3 cm"),
+              face: fc.constantFrom("3/4 in", "1 1/8 in", "2 cm"),
+              depth: fc.constantFrom("", ", depth: 1/2 in", ", depth: 1 1/4 in"),
+              towards: fc.constantFrom("front", "back"),
+            })
+            .map(
+              ({ set, waist, face, depth, towards }) =>
+                `{set: ${set}, waist: ${waist}, face: ${face}${depth}, towards: ${towards}}`,
+            ),
+        ),
+        { minLength: 0, maxLength: 3 },
+      )
+      .chain((zones) =>
+        fc.nat({ max: zones.length }).chain((at) =>
+          fc.constantFrom("{set: gauged}", "{set: gauged}", "{set: knife}").map(
+            (taker): Keys => ({
+              zones: `[${[...zones.slice(0, at), taker, ...zones.slice(at)].join(", ")}]`,
+            }),
+          ),
+        ),
+      ),
+  },
+  { weight: 1, arbitrary: fc.constant<Keys>({ "follow-repeat": "true" }) },
+);
+
 const maybe = (value: fc.Arbitrary<string>): fc.Arbitrary<string | null> =>
   fc.option(value, { nil: null, freq: 3 });
 
@@ -85,6 +128,8 @@ function keysIn(show: "in" | "cm", r: Ranges): fc.Arbitrary<Keys> {
         "front-right",
       ),
       from: fc.constantFrom("2 in", "4 1/4 in", "9.3 cm"),
+      setting: settings,
+      across: maybe(fc.constantFrom("3/8 in", "1/4 in", "1 cm")),
       made: maybe(fc.constantFrom("-1/4 in", "1/8 in")),
       bandFrom: fc.constantFrom("one-piece", "faced"),
     })
@@ -103,7 +148,14 @@ function keysIn(show: "in" | "cm", r: Ranges): fc.Arbitrary<Keys> {
           thickness: x.thickness,
           weight: x.weight,
           shrinkage: x.shrinkage,
-          ...(x.down ? { repeat: { down: x.down } } : {}),
+          ...(x.down || x.across || x.setting["follow-repeat"]
+            ? {
+                repeat: {
+                  ...(x.down ? { down: x.down } : {}),
+                  across: x.across ?? (x.setting["follow-repeat"] ? "3/8 in" : null),
+                },
+              }
+            : {}),
         },
         skirt: {
           breadths: x.breadths,
@@ -120,6 +172,7 @@ function keysIn(show: "in" | "cm", r: Ranges): fc.Arbitrary<Keys> {
           thread: x.thread,
           "finest-bite": x.finest,
           ...(x.stay ? { stay: { thickness: x.stay } } : {}),
+          ...x.setting,
         },
         attach: { band: { from: x.bandFrom }, opening },
       };

@@ -1,7 +1,7 @@
 /** Plan -> every file of a booklet. Pure: the same plan gives the same bytes, in Node and in the browser. */
 import version from "plainwork:version";
-import { FIGURE_NAMES, type Figure } from "../figure/figure.ts";
-import { drawFigure } from "../figure/index.ts";
+import type { Figure } from "../figure/figure.ts";
+import { drawFigure, figuresOf } from "../figure/index.ts";
 import { svgFile } from "../figure/serialize.ts";
 import { planJson } from "../solve/json.ts";
 import type { Plan } from "../solve/plan.ts";
@@ -15,7 +15,7 @@ export type Files = ReadonlyMap<string, string>;
 
 /** Writes a booklet: page, Markdown, figures, plan. Throws TemplateError when a chapter asks for what is not there. */
 export function makeBooklet(plan: Plan): Files {
-  const figures = new Map<string, Figure>(FIGURE_NAMES.map((name) => [name, drawFigure(name, plan)]));
+  const figures = new Map<string, Figure>(figuresOf(plan).map((name) => [name, drawFigure(name, plan)]));
   const titles = Object.fromEntries([...figures].map(([name, { title }]) => [name, title]));
   const chapters = writeChapters(plan, titles);
   const nodes = chapters.map(({ name, markdown }) => chapterNodes(name, markdown, plan, figures));

@@ -3,7 +3,6 @@ import { decimal, printExactly, printFine, printOnTape, printPart, vulgar } from
 import {
   add,
   compare,
-  div,
   equal,
   isZero,
   less,
@@ -13,14 +12,15 @@ import {
   type Quantity,
   sub,
 } from "../quantity/quantity.ts";
-import { nearestWhole, tally } from "../quantity/tape.ts";
+import { nearestWhole } from "../quantity/tape.ts";
 import { exact } from "../solve/json.ts";
-import type { Plan, Section, Stage, TrialRow } from "../solve/plan.ts";
+import type { GaugedSection, Plan, Stage, TrialRow } from "../solve/plan.ts";
 import { biteAfter } from "../solve/sensitivity.ts";
 import { printTime, TIME_STEP_MINUTES } from "../solve/shown.ts";
 import { flagsOf } from "./flags.ts";
 import { notionsOf } from "./notions.ts";
 import { Printed } from "./printed.ts";
+import { gaugedContext, partContext, pleatedContext } from "./section-context.ts";
 
 export type Context = Record<string, unknown>;
 
@@ -65,7 +65,7 @@ export function contextOf(plan: Plan): Context {
     fibre: recipe.cloth.fibre,
     stay: recipe.fullness.stay?.name ?? (recipe.fullness.stay ? "the stay" : undefined),
     opening: plan.opening.station,
-    longSide: plan.sections.find((section) => section.longSide)?.longSide,
+    longSide: plan.gauged.find((section) => section.longSide)?.longSide,
   };
   context.is = flagsOf(plan);
   context.stations = plan.balance.map((station) => ({
@@ -77,11 +77,19 @@ export function contextOf(plan: Plan): Context {
     turnDown: onTape(station.turnDownMark),
     measured: station.measured,
   }));
-  context.sections = plan.sections.map((section) => sectionContext(section, plan, length, waist));
+  context.sections = plan.gauged.map((section) => gaugedContext(section, plan, length, waist));
+  context.parts = plan.sections.map((section) => partContext(section, plan, length, waist));
+  context.pleats = plan.sections
+    .filter((section) => section.half === "left")
+    .flatMap((section) =>
+      section.set === "flat" || section.set === "gauged"
+        ? []
+        : [pleatedContext(section, plan, length, waist)],
+    );
   context.rows = plan.rows.map((below, i) => ({ n: String(i + 1), below: onTape(below) }));
   const kinds = new Set<string>();
   const firstOfKind = new Set(
-    plan.sections
+    plan.gauged
       .filter((section) => {
         const kind = `${exact(section.cloth)} ${exact(section.waist)}`;
         return !kinds.has(kind) && kinds.add(kind);
@@ -91,7 +99,7 @@ export function contextOf(plan: Plan): Context {
   context.sensitivity = plan.sensitivity
     .filter(({ section }) => firstOfKind.has(section))
     .map((row) => {
-      const section = plan.sections.find(({ name }) => name === row.section) as Section;
+      const section = plan.gauged.find(({ name }) => name === row.section) as GaugedSection;
       return {
         section: row.section,
         change: isZero(row.change)
@@ -145,58 +153,6 @@ export function contextOf(plan: Plan): Context {
   return context;
 }
 
-function sectionContext(section: Section, plan: Plan, length: (q: Quantity) => string, waist: Quantity) {
-  const ends = [section.from, add(section.from, section.waist)].map((at) => placeName(at, waist, plan));
-  const whole = isZero(section.remainder) ? section.bites : section.bites.slice(0, -1);
-  const bites = tally(whole).map(({ size, count }) => ({ size: length(size), count: String(count) }));
-  const strands = plan.recipe.fullness.strands;
-  const drawn = plan.recipe.fullness.thread === "drawn-along" ? section.waist : section.cloth;
-  const threadEnds = (plan.values.get("fullness.threadEnds") as { quantity: Quantity }).quantity;
-  const thread = { value: add(drawn, threadEnds).value.mul(strands.value), dim: drawn.dim };
-  const quarter = div(plain(section.pleats), plain(4n));
-  const outside = whole.filter((_, i) => i % 2 === 0);
-  const inside = whole.filter((_, i) => i % 2 === 1);
-  const last = section.bites.at(-1) as Quantity;
-  const rest = isZero(section.remainder)
-    ? ""
-    : `, and the last of ${length(last)}, which takes what is finer than a mark`;
-  return {
-    name: section.name,
-    half: section.half,
-    fromWhere: ends[0],
-    toWhere: ends[1],
-    cloth: length(section.cloth),
-    waist: length(section.waist),
-    pleats: String(section.pleats),
-    marks: String(section.marks.length),
-    spacing: printFine(section.spacing, plan.recipe.show),
-    style: section.style,
-    even: section.style === "even",
-    longAndShort: section.style === "long-and-short",
-    bites,
-    bitesText: `${section.bites.length} bites: ${bites.map(({ size, count }) => `${count} of ${size}`).join(" and ")}${rest}`,
-    longText: tallied(outside, length),
-    shortText: `${tallied(inside, length)}${rest}`,
-    thread: printOnTape(thread, { show: plan.recipe.show, tape: plan.recipe.tape }),
-    checkpoints: checkpoints(section, length),
-    betweenMarks: quarter.value.d === 1n ? vulgar(quarter.value) : `about ${nearestWhole(quarter.value).n}`,
-  };
-}
-
-/** Every twentieth mark's place from the section's first, for checking a strip as it is ruled. */
-function checkpoints(section: Section, length: (q: Quantity) => string): { mark: string; at: string }[] {
-  return section.marks.flatMap((at, i) =>
-    i > 0 && (i % 20 === 0 || i === section.marks.length - 1)
-      ? [{ mark: String(i + 1), at: length(at) }]
-      : [],
-  );
-}
-
-const tallied = (bites: readonly Quantity[], length: (q: Quantity) => string): string =>
-  tally(bites)
-    .map(({ size, count }) => `${count} of ${length(size)}`)
-    .join(" and ");
-
 /** The four quarter places on the band from its end at the opening, going round by the wearer's left. */
 function bandMarks(
   plan: Plan,
@@ -212,15 +168,6 @@ function bandMarks(
     })
     .sort((a, b) => compare(a.along, b.along))
     .map(({ station, along }) => ({ place: station, at: onTape(along) }));
-}
-
-function placeName(at: Quantity, waist: Quantity, plan: Plan): string {
-  const share = div(at, waist);
-  const named = plan.balance.find((station) => station.measured && equal(station.share, share));
-  if (named) return named.station;
-  if (equal(share, plain(1n))) return "centre front";
-  if (equal(share, plan.opening.share)) return "the opening";
-  return printPart(min(at, sub(waist, at)), { show: plan.recipe.show, tape: plan.recipe.tape });
 }
 
 function trialContext(row: TrialRow, plan: Plan) {

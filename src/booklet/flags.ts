@@ -4,7 +4,7 @@ import type { Plan } from "../solve/plan.ts";
 
 /** Every flag, true or false, for this plan. */
 export function flagsOf(plan: Plan) {
-  const { recipe, sections, opening, balance } = plan;
+  const { recipe, gauged: sections, opening, balance } = plan;
   const { wearer, cloth, skirt, fullness, attach } = recipe;
   const quantity = (name: string): Quantity | undefined => plan.values.get(name)?.quantity;
   const first = sections[0];
@@ -17,7 +17,15 @@ export function flagsOf(plan: Plan) {
   );
   const longAndShort = sections.filter(({ style }) => style === "long-and-short").length;
   const weight = quantity("skirt.weight");
+  const sets = new Set(plan.sections.map(({ set }) => set));
+  const pleated = plan.sections.some(({ set }) => set !== "flat" && set !== "gauged");
   return {
+    gauged: sections.length > 0,
+    allGauged: sets.size === 1 && sets.has("gauged"),
+    pleated,
+    flat: sets.has("flat"),
+    pleatsOnly: sections.length === 0,
+    mixed: sections.length > 0 && sets.size > 1,
     faced: skirt.hem.kind === "faced",
     turned: skirt.hem.kind === "turned",
     ownFacing: skirt.hem.kind === "faced" && skirt.hem.cloth === "own",

@@ -1,5 +1,5 @@
 /** A drawn-up section seen from above: how deep the pleats stand, on which side, how close, and how close they could. */
-import type { Plan, Section } from "../solve/plan.ts";
+import type { GaugedSection, Plan } from "../solve/plan.ts";
 import type { Box } from "./box.ts";
 import { dimension, extension } from "./dimension.ts";
 import { Drawing } from "./drawing.ts";
@@ -16,7 +16,7 @@ const DEEPEST = 190;
 const BAND = 6;
 
 interface Stretch {
-  readonly section: Section;
+  readonly section: GaugedSection;
   readonly pleats: number;
   /** Bites of the stretch, in units of the picture. */
   readonly bites: readonly number[];

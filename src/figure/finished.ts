@@ -1,6 +1,7 @@
 /** The finished skirt over its supports, from the front and from the side. */
 import { toFloat } from "../quantity/quantity.ts";
 import type { Plan } from "../solve/plan.ts";
+import { PLEAT_NAMES } from "../solve/pleat.ts";
 import { Drawing } from "./drawing.ts";
 import type { Figure } from "./figure.ts";
 import { type Hang, hangOf } from "./hang.ts";
@@ -29,10 +30,26 @@ export function drawFinished(plan: Plan): Drawing {
     `Hem straight, level, ${shownOf(plan, "skirt.offFloor")} off the floor all round (off). Lengths run down the cloth from the band's lower edge.`,
   );
   drawing.note(
-    `Gauged all round: ${shownOf(plan, "gauging.pleats")} pleats, fewer drawn.${over ? ` Worn over ${over}.` : ""} The spread is drawn from the lengths and ${plan.recipe.wearer.hoop ? "the hoop" : "is only a suggestion"}.`,
+    `${fullnessWords(plan)}${over ? ` Worn over ${over}.` : ""} The spread is drawn from the lengths and ${plan.recipe.wearer.hoop ? "the hoop" : "is only a suggestion"}.`,
   );
   return drawing;
 }
+
+/** How the fullness is set, from centre front back, in a line. */
+function fullnessWords(plan: Plan): string {
+  const sets = new Set(plan.sections.map(({ set }) => set));
+  const pleats =
+    plan.gauged.length > 0 ? `${shownOf(plan, "gauging.pleats")} gauged pleats, fewer drawn.` : "";
+  if (sets.size === 1 && sets.has("gauged")) return `Gauged all round: ${pleats.replace("gauged ", "")}`;
+  return `Each half, from centre front back: ${halfWords(plan)}. ${pleats}`.trim();
+}
+
+const halfWords = (plan: Plan): string =>
+  plan.sections
+    .filter(({ half }) => half === "left")
+    .map(({ set }) => (set === "flat" ? "flat" : set === "gauged" ? "gauged" : PLEAT_NAMES[set]))
+    .filter((set, i, all) => set !== all[i - 1])
+    .join(", then ");
 
 const openingOnRight = (plan: Plan): boolean => toFloat(plan.opening.share.value) > 0.5;
 
@@ -74,6 +91,6 @@ export function finished(plan: Plan): Figure {
   const shown = (name: string): string => shownOf(plan, name);
   return drawFinished(plan).finish(
     "The finished skirt, front and side",
-    `The skirt over its supports, seen from the front and from the wearer's ${openingOnRight(plan) ? "right" : "left"} side. Below a band ${shown("attach.band.depth")} deep the fullness is gauged all round. From the band's lower edge it is ${shown("finished.front")} long at centre front, ${shown("finished.left")} at the left side, ${shown("finished.right")} at the right side and ${shown("finished.back")} at centre back; the hem is straight and hangs level, ${shown("skirt.offFloor")} off the floor. It opens at ${plan.opening.station} for ${shown("skirt.placket")}.`,
+    `The skirt over its supports, seen from the front and from the wearer's ${openingOnRight(plan) ? "right" : "left"} side. Below a band ${shown("attach.band.depth")} deep, ${fullnessWords(plan)} From the band's lower edge it is ${shown("finished.front")} long at centre front, ${shown("finished.left")} at the left side, ${shown("finished.right")} at the right side and ${shown("finished.back")} at centre back; the hem is straight and hangs level, ${shown("skirt.offFloor")} off the floor. It opens at ${plan.opening.station} for ${shown("skirt.placket")}.`,
   );
 }

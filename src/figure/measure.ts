@@ -1,7 +1,7 @@
 /** Lengths of the plan for a drawing: as floats for the pen, as printed words for the labels. */
 import { printFine, printOnTape, printPart, type Showing } from "../quantity/print.ts";
 import { type Quantity, toFloat, toInches } from "../quantity/quantity.ts";
-import type { Plan, Section } from "../solve/plan.ts";
+import type { GaugedSection, Plan } from "../solve/plan.ts";
 
 /** A length in inches, or a plain number, for the pen only: nothing is printed from it. */
 export const pen = (q: Quantity): number => toFloat(toInches(q));
@@ -31,11 +31,11 @@ export function printer({ recipe }: Plan) {
 }
 
 /** The section that close-ups are drawn from: the one nearest centre back, the wearer's left where two are as near. */
-export function chiefSection(plan: Plan): Section {
+export function chiefSection(plan: Plan): GaugedSection {
   const back = penOf(plan, "waist.seam") / 2;
-  const away = ({ from, waist, half }: Section): number =>
+  const away = ({ from, waist, half }: GaugedSection): number =>
     half === "left" ? back - pen(from) - pen(waist) : pen(from) - back;
-  const [first, ...rest] = plan.sections;
+  const [first, ...rest] = plan.gauged;
   if (!first) throw new Error("the plan has no gauged section");
   return rest.reduce((best, section) => (away(section) < away(best) - 1e-9 ? section : best), first);
 }

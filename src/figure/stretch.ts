@@ -1,6 +1,6 @@
 /** The stretch of a section that the gauging figure shows, and where it lies on the page. */
 import type { Quantity } from "../quantity/quantity.ts";
-import type { Section } from "../solve/plan.ts";
+import type { GaugedSection } from "../solve/plan.ts";
 import { pen } from "./measure.ts";
 
 /** Its ends on the page; the right-hand end is where the sewing begins. */
@@ -10,7 +10,7 @@ export const RIGHT = 300;
 export const PAST = 14;
 
 export interface Stretch {
-  readonly section: Section;
+  readonly section: GaugedSection;
   readonly pleats: number;
   /** Units to an inch. */
   readonly scale: number;
@@ -19,7 +19,7 @@ export interface Stretch {
 }
 
 /** Lays a stretch down with its fold at a height: five pleats where they are deep, six where they are not. */
-export function stretchOf(section: Section, fold: number): Stretch {
+export function stretchOf(section: GaugedSection, fold: number): Stretch {
   const pleats = Math.min(section.pleats, pen(section.cloth) / section.pleats > 1 ? 5 : 6);
   const length = pen(section.marks[2 * pleats] ?? section.cloth);
   return { section, pleats, scale: (RIGHT - LEFT) / length, fold };

@@ -73,12 +73,19 @@ function drawSupports(drawing: Drawing, plan: Plan, view: View, stand: Stand): v
   drawing.line("support", [inner(-1, foot), inner(1, foot)], { soft: true });
 }
 
-/** Folds run down from the gauged parts of the waist, and up from the hem; the middle stays clear for the words. */
+/**
+ * Folds run down from the gauged and pleated parts of the waist, and up from the hem; the middle stays clear for the
+ * words. Of the laid pleats each edge is drawn, of the gauged ones only some.
+ */
 function drawFullness(drawing: Drawing, plan: Plan, view: View, stand: Stand): void {
   const waist = penOf(plan, "waist.seam");
+  for (const share of pleatEdges(plan)) {
+    if (view.sees(share))
+      drawing.line("ease", lineDown(view, stand, view.across(share), 0, 0.3), { soft: true });
+  }
   for (let i = 0; i < PLEATS_DRAWN; i += 1) {
     const share = (i + 0.5) / PLEATS_DRAWN;
-    const gauged = plan.sections.some(
+    const gauged = plan.gauged.some(
       ({ from, waist: length }) => share * waist >= pen(from) && share * waist <= pen(from) + pen(length),
     );
     if (!view.sees(share) || !gauged) continue;
@@ -87,6 +94,20 @@ function drawFullness(drawing: Drawing, plan: Plan, view: View, stand: Stand): v
     drawing.line("ease", lineDown(view, stand, at, 0, long ? 0.24 : 0.13), { soft: true });
     if (long) drawing.line("ease", lineDown(view, stand, at, 0.86, 1), { soft: true });
   }
+}
+
+/** Where the faces of laid pleats meet, as shares of the waist. A half astride a centre line has no edge there. */
+function pleatEdges(plan: Plan): number[] {
+  const waist = penOf(plan, "waist.seam");
+  return plan.sections.flatMap((section) => {
+    if (section.set === "flat" || section.set === "gauged") return [];
+    const faces = section.half === "left" ? section.faces : section.faces.toReversed();
+    let at = pen(section.from);
+    return faces.map((face) => {
+      at += pen(face);
+      return at / waist;
+    });
+  });
 }
 
 /** The band stands above the waist seam: its lower edge is where every length begins. */

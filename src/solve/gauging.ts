@@ -2,6 +2,7 @@
 import { compare, less, mul, plain, type Quantity, toCount } from "../quantity/quantity.ts";
 import { type BiteRules, sizesOf } from "./bites.ts";
 import type { Work } from "./context.ts";
+import { type Locked, lockPitch } from "./follow-repeat.ts";
 import type { Scope } from "./sheet.ts";
 
 /** What is being gauged: its cloth and waist. `planned` is the waist before the edge was made. */
@@ -21,6 +22,8 @@ export interface Rules {
   readonly wanted: string;
   /** A passing trial's own count, which is kept as it is. */
   readonly kept?: string;
+  /** Is the waist that counts the one planned, before the edge was made? */
+  readonly usesPlanned: boolean;
 }
 
 const scopeOf = ({ cloth, waist, planned }: Stretch): Scope => ({
@@ -62,7 +65,12 @@ export function rulesFor({ recipe }: Work, trialPasses: boolean | undefined): Ru
   const wished = `min(max(round(fullness.pleatsPerInch * ${waist} / (1 in)), section.least), section.most)`;
   // A trial that could not close has shown how close is easy: a wish gives way to it.
   const asWished = trialPasses === false ? `min(${wished}, ${easy})` : wished;
-  const rules: Rules = { least: LEAST, most, wanted: recipe.fullness.pleatsPerInch ? asWished : easy };
+  const rules: Rules = {
+    least: LEAST,
+    most,
+    wanted: recipe.fullness.pleatsPerInch ? asWished : easy,
+    usesPlanned: trialPasses === undefined,
+  };
   return trialPasses
     ? {
         ...rules,
@@ -77,6 +85,8 @@ export interface Count {
   readonly wanted: number;
   /** Undefined when nothing fits. */
   readonly pleats: number | undefined;
+  /** Where the pitch follows the cloth's repeat. */
+  readonly locked?: Locked;
 }
 
 /** Chooses the number of pleats of one stretch; says nothing. `instead` puts other spacings in place of the sheet's. */
@@ -94,7 +104,21 @@ export function countPleats(
   const limits: Scope = { ...scope, "section.least": least, "section.most": most };
   const wanted = sheet.evaluate(rules.wanted, limits);
   const counts = { least: toCount(least), most: toCount(most), wanted: toCount(wanted) };
-  if (rules.kept) return { ...counts, pleats: toCount(sheet.evaluate(rules.kept, scope)) };
+  const kept = rules.kept ? toCount(sheet.evaluate(rules.kept, scope)) : undefined;
+  if (work.recipe.fullness.followRepeat) {
+    const value = (name: string): Quantity => scope[name] ?? sheet.get(name);
+    const waist = rules.usesPlanned ? stretch.planned : stretch.waist;
+    const locked = lockPitch(
+      stretch.cloth,
+      waist,
+      Math.max(1, kept ?? counts.wanted),
+      sheet.get("cloth.repeat.across"),
+      value("gauging.packed"),
+      sheet.get("fullness.deepestPitch"),
+    );
+    return locked ? { ...counts, pleats: locked.pleats, locked } : { ...counts, pleats: undefined };
+  }
+  if (kept !== undefined) return { ...counts, pleats: kept };
   if (compare(least, most) > 0 || counts.most < 1) return { ...counts, pleats: undefined };
   const low = sheet.evaluate("max(floor(9/10 * section.wanted), section.least, 1)", {
     ...limits,
@@ -131,7 +155,13 @@ export function recordSection(work: Work, rules: Rules, stretch: Stretch, pleats
   sheet.set("section.least", rules.least, scope);
   sheet.set("section.most", rules.most, scope);
   sheet.set("section.wanted", rules.wanted, scope);
-  if (rules.kept) sheet.set("section.pleats", rules.kept, scope);
+  if (work.recipe.fullness.followRepeat) {
+    sheet.choose(
+      "section.pleats",
+      plain(pleats),
+      `the section's cloth over a pitch of a whole even number of lines, nearest whole`,
+    );
+  } else if (rules.kept) sheet.set("section.pleats", rules.kept, scope);
   else
     sheet.choose(
       "section.pleats",

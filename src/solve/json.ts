@@ -25,15 +25,25 @@ export function unitOf({ dim }: Quantity): string {
   return [over.join(".") || "1", ...under].join("/");
 }
 
+const tallyJson = (parts: readonly Quantity[]) =>
+  tally(parts).map(({ size, count }) => ({ size: exact(size), count }));
+
 function sectionJson(section: Section) {
+  const { name, half, set } = section;
+  const base = { name, half, set, cloth: exact(section.cloth), waist: exact(section.waist) };
+  if (section.set === "flat") return base;
+  if (section.set !== "gauged") {
+    return {
+      ...base,
+      pleats: section.count.value.valueOf(),
+      faces: tallyJson(section.faces),
+      depths: tallyJson(section.depths),
+    };
+  }
   return {
-    name: section.name,
-    half: section.half,
-    set: section.set,
-    cloth: exact(section.cloth),
-    waist: exact(section.waist),
+    ...base,
     pleats: section.pleats,
-    bites: tally(section.bites).map(({ size, count }) => ({ size: exact(size), count })),
+    bites: tallyJson(section.bites),
     style: section.style,
     ...(section.longSide ? { longSide: section.longSide } : {}),
     spacing: exact(section.spacing),

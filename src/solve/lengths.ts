@@ -2,6 +2,10 @@
 import { compare, inches, less, sub } from "../quantity/quantity.ts";
 import type { Work } from "./context.ts";
 
+/** Is any of the waist gauged? */
+export const isGauged = ({ fullness }: Work["recipe"]): boolean =>
+  fullness.zones ? fullness.zones.some(({ set }) => set === "gauged") : fullness.method !== "pleated";
+
 /** Finished lengths, hem allowance, least turn-down, cut length, and the turn-down at each measured station. */
 export function solveLengths({ recipe, sheet, say }: Work): void {
   for (const station of ["front", "left", "right", "back"] as const) {
@@ -12,11 +16,14 @@ export function solveLengths({ recipe, sheet, say }: Work): void {
     "hem.allowance",
     recipe.skirt.hem.kind === "faced" ? "skirt.seam" : "skirt.hem.depth + skirt.hem.turnIn",
   );
-  sheet.set("gauging.lastRow", "fullness.firstRow + (fullness.rows - 1) * fullness.betweenRows");
-  sheet.set(
-    "balance.least",
-    recipe.skirt.turnDown ? "skirt.turnDown" : "max(skirt.leastTurnDown, gauging.lastRow + fullness.margin)",
-  );
+  const gauged = isGauged(recipe);
+  if (gauged) {
+    sheet.set("gauging.lastRow", "fullness.firstRow + (fullness.rows - 1) * fullness.betweenRows");
+  }
+  const least = gauged
+    ? "max(skirt.leastTurnDown, gauging.lastRow + fullness.margin)"
+    : "skirt.leastTurnDown";
+  sheet.set("balance.least", recipe.skirt.turnDown ? "skirt.turnDown" : least);
   sheet.set("breadths.cut", "ceil(breadths.longest + hem.allowance + balance.least, tape)");
   sheet.set(
     "breadths.allotted",

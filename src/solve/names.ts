@@ -76,6 +76,8 @@ export const NAMES = {
   "section.least": entry("count", "fewest pleats that section can have"),
   "section.most": entry("count", "most pleats that section can have"),
   "section.wanted": entry("count", "pleats aimed at in that section"),
+  "section.lines": entry("count", "lines of the pattern in one pleat of that section"),
+  "section.pitch": entry("tape", "cloth in one pleat of that section, on the lines"),
   "section.pleats": entry("count", "pleats of that section"),
   "trial.pitch": entry("fine", "cloth in one pleat of the sewn trial"),
   "trial.reaches": entry("part", "what the sewn trial's cloth has to close to"),

@@ -23,24 +23,6 @@ const NOT_YET: readonly NotYet[] = [
     instead: "measure waist-to-floor over the hoop and give it",
   },
   {
-    path: "fullness.method",
-    asked: (r) => r.fullness.zones === undefined && (r.fullness.method ?? "gauged") !== "gauged",
-    what: "a skirt not gauged all round",
-    instead: "write method: gauged",
-  },
-  {
-    path: "fullness.zones",
-    asked: (r) => r.fullness.zones !== undefined,
-    what: "a waist in zones",
-    instead: "leave zones out and write method: gauged",
-  },
-  {
-    path: "fullness.follow-repeat",
-    asked: (r) => r.fullness.followRepeat,
-    what: "gauging locked to the checks",
-    instead: "write follow-repeat: false",
-  },
-  {
     path: "attach.to",
     asked: (r) => r.attach.to !== "waistband",
     what: "an edge other than a waistband",

@@ -59,16 +59,21 @@ export interface Station {
   readonly measured: boolean;
 }
 
-export interface Section {
-  /** "left front quarter" and so on. */
+/** A stretch of the waist seam set in one way. */
+interface SectionBase {
+  /** "left front quarter", "left knife pleats" and so on. */
   readonly name: string;
   readonly half: "left" | "right";
-  readonly set: "gauged";
   /** Waist place of the end nearer centre front by the left: inches from centre front, by the left. */
   readonly from: Quantity;
   readonly clothFrom: Quantity;
   readonly cloth: Quantity;
   readonly waist: Quantity;
+}
+
+/** Drawn up on one set of threads. */
+export interface GaugedSection extends SectionBase {
+  readonly set: "gauged";
   readonly pleats: number;
   /** Bites in sewing order, 2N of them; they sum to `cloth`. The first is outside. */
   readonly bites: readonly Quantity[];
@@ -79,7 +84,29 @@ export interface Section {
   readonly marks: readonly Quantity[];
   /** What the last bite holds beyond its tape marks; 0 if nothing. */
   readonly remainder: Quantity;
+  /** Lines of the cloth's pattern in one pleat, where the pitch follows the repeat. */
+  readonly lines?: number;
 }
+
+/** Left plain: as much cloth as waist. */
+export interface FlatSection extends SectionBase {
+  readonly set: "flat";
+}
+
+/** Laid in pleats. Lists run from the end nearer centre front; a half pleat astride a centre line is half a face, half a depth. */
+export interface PleatedSection extends SectionBase {
+  readonly set: "knife" | "box" | "double-box";
+  /** Whole, or with a half. */
+  readonly count: Quantity;
+  readonly face: Quantity;
+  readonly depth: Quantity;
+  readonly faces: readonly Quantity[];
+  readonly depths: readonly Quantity[];
+  readonly towards: "front" | "back";
+  readonly layers: number;
+}
+
+export type Section = GaugedSection | FlatSection | PleatedSection;
 
 export interface Sensitivity {
   readonly section: string;
@@ -147,7 +174,10 @@ export interface Plan {
     readonly alongTop: Quantity;
     readonly turnDown: Quantity;
   }[];
+  /** From centre front round by the wearer's left. */
   readonly sections: readonly Section[];
+  /** Those of them that are gauged. */
+  readonly gauged: readonly GaugedSection[];
   /** Rows of gauging, how far below the fold each runs. */
   readonly rows: readonly Quantity[];
   readonly sensitivity: readonly Sensitivity[];

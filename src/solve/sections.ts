@@ -1,62 +1,74 @@
 /** Sections: the parts drawn up on one thread each, a quarter of the waist seam at most, none across a centre line. */
-import { add, div, less, mul, plain, type Quantity, sub, toCount } from "../quantity/quantity.ts";
+import { add, div, isZero, less, mul, plain, type Quantity, sub } from "../quantity/quantity.ts";
 import { type BiteRules, layBites, marksOf } from "./bites.ts";
 import type { Work } from "./context.ts";
+import { type Locked, layLocked } from "./follow-repeat.ts";
 import { type Count, countPleats, type Rules, type Stretch } from "./gauging.ts";
 import type { Opening } from "./opening.ts";
-import type { Section } from "./plan.ts";
+import type { FlatSection, GaugedSection, PleatedSection } from "./plan.ts";
+import { isPleatSet, layersOf, layPleats, PLEAT_NAMES } from "./pleat.ts";
 import { type SolvedZone, topOfWaist } from "./zones.ts";
 
 /** A stretch with its place round the ring (from centre front by the left) and its name. */
 export interface Part extends Stretch {
   readonly name: string;
   readonly half: "left" | "right";
+  readonly zone: SolvedZone;
   readonly from: Quantity;
   readonly clothFrom: Quantity;
 }
 
-/** Cuts each half's gauged zones into the fewest equal sections, and one more where the opening stands inside a section. */
-export function cutSections(
-  { sheet }: Work,
-  zones: readonly SolvedZone[],
-  opening: Opening,
-): readonly Part[] {
-  const seam = sheet.get("waist.seam");
+/** A zone of one half with its place from centre front on that half, in waist and in planned waist. */
+interface Span {
+  readonly zone: SolvedZone;
+  readonly index: number;
+  /** Which equal part of the zone, and of how many. */
+  readonly part: number;
+  readonly parts: number;
+  readonly from: Quantity;
+  readonly to: Quantity;
+}
+
+/** A half's spans from centre front: a gauged zone in the fewest equal parts of a quarter of the waist seam at most. */
+function spansOf({ sheet }: Work, zones: readonly SolvedZone[]): readonly Span[] {
   const quarter = sheet.get("waist.quarter");
-  const ends: [Quantity, Quantity][] = [];
-  let at = mul(seam, plain(0n));
-  for (const zone of zones) {
-    const count = toCount(plain(div(zone.waist, quarter).value.ceil()));
-    const each = div(zone.waist, plain(count));
-    for (let i = 0; i < count; i += 1) {
-      ends.push([at, add(at, each)]);
+  let at = sub(quarter, quarter);
+  return zones.flatMap((zone, index) => {
+    const parts = zone.set === "gauged" ? Number(div(zone.waist, quarter).value.ceil().n) : 1;
+    const each = div(zone.waist, plain(parts));
+    return Array.from({ length: parts }, (_, part): Span => {
+      const from = at;
       at = add(at, each);
-    }
-  }
-  const mirrored = ends.map(([from, to]): [Quantity, Quantity] => [sub(seam, to), sub(seam, from)]).reverse();
-  const all = [
-    ...ends.map((end, i) => ({ end, half: "left" as const, name: nameOf("left", i, ends.length) })),
-    ...mirrored.map((end, i) => ({
-      end,
-      half: "right" as const,
-      name: nameOf("right", ends.length - 1 - i, ends.length),
-    })),
-  ];
-  const ratio = div(sheet.get("waist.planned"), seam);
-  return all.flatMap(({ end: [from, to], half, name }) => {
-    const cut = less(from, opening.waist) && less(opening.waist, to);
-    const spans = cut
-      ? ([
-          [from, opening.waist],
-          [opening.waist, to],
-        ] as const)
-      : ([[from, to]] as const);
-    return spans.map(([start, stop], i): Part => {
+      return { zone, index, part, parts, from, to: at };
+    });
+  });
+}
+
+/**
+ * Cuts both halves into sections, from centre front round by the left. Where the opening stands inside a gauged section
+ * it ends it there, on that side only: two sections, cloth in proportion to waist.
+ */
+export function cutSections(work: Work, zones: readonly SolvedZone[], opening: Opening): readonly Part[] {
+  const seam = work.sheet.get("waist.seam");
+  const spans = spansOf(work, zones);
+  const left = spans.map((span) => ({ span, half: "left" as const, from: span.from, to: span.to }));
+  const right = spans
+    .map((span) => ({ span, half: "right" as const, from: sub(seam, span.to), to: sub(seam, span.from) }))
+    .reverse();
+  return [...left, ...right].flatMap(({ span, half, from, to }) => {
+    const { zone } = span;
+    const name = nameOf(half, span, spans);
+    const inside = less(from, opening.waist) && less(opening.waist, to);
+    const ends = inside && zone.set === "gauged" ? [from, opening.waist, to] : [from, to];
+    const ratio = isZero(zone.waist) ? plain(1n) : div(zone.planned, zone.waist);
+    return ends.slice(1).map((stop, i): Part => {
+      const start = ends[i] as Quantity;
       const waist = sub(stop, start);
       const clothFrom = topOfWaist(zones, start);
       return {
-        name: cut ? `${name}, ${i === 0 ? "up to" : "after"} the opening` : name,
+        name: ends.length > 2 ? `${name}, ${i === 0 ? "up to" : "after"} the opening` : name,
         half,
+        zone,
         from: start,
         clothFrom,
         cloth: sub(topOfWaist(zones, stop), clothFrom),
@@ -67,10 +79,22 @@ export function cutSections(
   });
 }
 
-function nameOf(half: "left" | "right", i: number, count: number): string {
-  if (count === 2) return `${half} ${i === 0 ? "front" : "back"} quarter`;
-  if (count === 1) return `${half} half`;
-  return `${half} section ${i + 1} from the front`;
+const ORDINALS = ["first", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth"];
+
+/** "left front quarter" where all is gauged; else by what it is and where it lies. */
+function nameOf(half: "left" | "right", { zone, index, part, parts }: Span, spans: readonly Span[]): string {
+  const zones = [...new Set(spans.map((span) => span.index))];
+  if (zones.length === 1 && zone.set === "gauged") {
+    if (parts === 2) return `${half} ${part === 0 ? "front" : "back"} quarter`;
+    return parts === 1 ? `${half} half` : `${half} section ${part + 1} from the front`;
+  }
+  const what =
+    zone.set === "flat" ? "flat part" : zone.set === "gauged" ? "gauged part" : PLEAT_NAMES[zone.set];
+  const alike = zones.filter((i) => spans.find((span) => span.index === i)?.zone.set === zone.set);
+  const which =
+    alike.length > 1 ? `${ORDINALS[alike.indexOf(index)] ?? `${alike.indexOf(index) + 1}th`} ` : "";
+  const piece = parts > 1 ? `, ${ORDINALS[part] ?? part + 1} of ${parts}` : "";
+  return `${half} ${which}${what}${piece}`;
 }
 
 /** The gauged section nearest centre back: the one the trial stands for. The wearer's left where both are as near. */
@@ -110,17 +134,23 @@ export function countParts(
   });
 }
 
+const baseOf = ({ name, half, from, clothFrom, cloth, waist }: Part) => ({
+  name,
+  half,
+  from,
+  clothFrom,
+  cloth,
+  waist,
+});
+
 /** A counted part as a section, with its bites and marks. */
-export function layOut(part: Part, pleats: number, rules: BiteRules): Section {
-  const { style, bites, remainder } = layBites(part.cloth, pleats, rules);
-  const section = {
-    name: part.name,
-    half: part.half,
-    set: "gauged" as const,
-    from: part.from,
-    clothFrom: part.clothFrom,
-    cloth: part.cloth,
-    waist: part.waist,
+export function layGauged(part: Part, pleats: number, rules: BiteRules, locked?: Locked): GaugedSection {
+  const { style, bites, remainder } = locked
+    ? { style: "even" as const, bites: layLocked(part.cloth, locked), remainder: sub(part.cloth, part.cloth) }
+    : layBites(part.cloth, pleats, rules);
+  const section: GaugedSection = {
+    ...baseOf(part),
+    set: "gauged",
     pleats,
     bites,
     style,
@@ -128,5 +158,28 @@ export function layOut(part: Part, pleats: number, rules: BiteRules): Section {
     marks: marksOf(bites),
     remainder,
   };
+  if (locked) return { ...section, lines: locked.lines };
   return style === "long-and-short" ? { ...section, longSide: "outside" } : section;
+}
+
+/** A flat or pleated part as a section. Lists run from the end nearer centre front. */
+export function layPlain(
+  part: Part,
+  zones: readonly SolvedZone[],
+  tape: Quantity,
+): FlatSection | PleatedSection {
+  const { set, pleats } = part.zone;
+  if (!isPleatSet(set) || !pleats) return { ...baseOf(part), set: "flat" };
+  const { count, face, depth, towards } = pleats;
+  const halfAt = part.zone === zones[0] ? "front" : "back";
+  return {
+    ...baseOf(part),
+    set,
+    count,
+    face,
+    depth,
+    ...layPleats(set, part.waist, part.cloth, count, tape, halfAt),
+    towards,
+    layers: layersOf(set, face, depth),
+  };
 }

@@ -3,7 +3,7 @@ import { add, div, fraction, mul, plain } from "../quantity/quantity.ts";
 import { nearestWhole } from "../quantity/tape.ts";
 import type { Work } from "./context.ts";
 import { closes } from "./gauging.ts";
-import type { Section, Sensitivity } from "./plan.ts";
+import type { GaugedSection, Sensitivity } from "./plan.ts";
 
 /** Bites longer or shorter by these shares. */
 export const CHANGES = [
@@ -15,7 +15,7 @@ export const CHANGES = [
 ];
 
 /** For every section: pleats when each bite is so much longer, how many an inch, and whether they still close. */
-export function sensitivityOf({ sheet }: Work, sections: readonly Section[]): readonly Sensitivity[] {
+export function sensitivityOf({ sheet }: Work, sections: readonly GaugedSection[]): readonly Sensitivity[] {
   const packed = sheet.get("gauging.packed");
   return sections.flatMap((section) =>
     CHANGES.map((by): Sensitivity => {
@@ -34,6 +34,6 @@ export function sensitivityOf({ sheet }: Work, sections: readonly Section[]): re
 }
 
 /** The mean bite of a section after a change, for printing beside it. */
-export function biteAfter(section: Section, change: Sensitivity["change"]) {
+export function biteAfter(section: GaugedSection, change: Sensitivity["change"]) {
   return mul(div(section.cloth, plain(2 * section.pleats)), add(plain(1n), change));
 }

@@ -3,23 +3,19 @@ import { add, mul, plain, type Quantity, sub } from "../quantity/quantity.ts";
 import type { Message } from "../recipe/message.ts";
 import type { Recipe } from "../recipe/recipe.ts";
 import { curveAt, solveBalance } from "./balance.ts";
-import type { BiteRules } from "./bites.ts";
 import { solveBreadths, solveWaist } from "./breadths.ts";
 import { solveCloth } from "./cloth.ts";
 import type { Work } from "./context.ts";
 import { solveBand, solveHem, solvePlacket, solveThread, solveWhip } from "./finish.ts";
-import { recordSection, rulesFor, solveSpacing } from "./gauging.ts";
+import { solveSections } from "./gauge.ts";
 import { solveLengths } from "./lengths.ts";
 import { checkWorkedOut } from "./not-yet.ts";
 import { type Opening, solveOpening } from "./opening.ts";
-import type { Plan, SeamPlace, Section } from "./plan.ts";
+import type { Plan, SeamPlace } from "./plan.ts";
 import { layRing, type Ring } from "./ring.ts";
-import { countParts, cutSections, layOut, nearestBack } from "./sections.ts";
 import { sensitivityOf } from "./sensitivity.ts";
 import { Sheet } from "./sheet.ts";
-import { judgeTrial, planTrial, trialTable } from "./trial.ts";
-import { warnOfSections, warnOfSkirt, warnOfTightness } from "./warnings.ts";
-import { sayNothingFits } from "./ways-out.ts";
+import { warnOfSkirt } from "./warnings.ts";
 import { solveWeight } from "./weight.ts";
 import { solveWork } from "./work.ts";
 import { type SolvedZone, solveZones, waistOfTop } from "./zones.ts";
@@ -46,21 +42,24 @@ export function solve(recipe: Recipe): Solved {
 
   const ring = layRing(work);
   const zones = solveZones(work);
+  if (!zones) return { messages };
   const opening = solveOpening(work, ring, zones);
   sheet.choose("turnDown.opening", turnDownAt(work, opening), "the turn-down curve at the opening");
   solvePlacket(work);
   const balance = solveBalance(work, zones);
   warnOfSkirt(work);
 
-  const sections = gauge(work, zones, opening);
+  const sections = solveSections(work, zones, opening);
   solveHem(work);
   solveBand(work);
   const layout = solveCloth(work, ring.breadths);
   if (!sections || !layout || failed()) return { messages };
-  solveThread(work);
-  solveWhip(work);
+  if (sections.gauged.length > 0) {
+    solveThread(work);
+    solveWhip(work);
+  }
   solveWeight(work);
-  const stages = solveWork(work);
+  const stages = solveWork(work, sections.gauged.length > 0);
   if (failed()) return { messages };
 
   const plan: Plan = {
@@ -68,8 +67,8 @@ export function solve(recipe: Recipe): Solved {
     values: sheet.values,
     ...balance,
     ...sections,
-    rows: rowsOf(work),
-    sensitivity: sensitivityOf(work, sections.sections),
+    rows: sections.gauged.length > 0 ? rowsOf(work) : [],
+    sensitivity: sections.gauged.length > 0 ? sensitivityOf(work, sections.gauged) : [],
     breadths: ring.breadths,
     seams: seamPlaces(work, ring, zones, opening),
     opening: {
@@ -83,65 +82,6 @@ export function solve(recipe: Recipe): Solved {
     messages,
   };
   return { plan, messages };
-}
-
-/** Counts and lays out every section, with the trial and its table. Undefined, with errors said, when one cannot be gauged. */
-function gauge(
-  work: Work,
-  zones: readonly SolvedZone[],
-  opening: Opening,
-): Pick<Plan, "sections" | "trialTable"> | undefined {
-  const { recipe, sheet } = work;
-  const bites: BiteRules = {
-    tape: sheet.showing.tape,
-    comfortable: sheet.get("fullness.comfortableBite"),
-    short: sheet.get("fullness.shortBite"),
-  };
-  solveSpacing(work);
-  const parts = cutSections(work, zones, opening);
-  const chief = nearestBack(sheet, parts);
-  const rules = rulesFor(work, judgeTrial(work, chief));
-  const counted = countParts(work, rules, parts, bites);
-  const said = new Set<string>();
-  const sections: Section[] = [];
-  for (const { part, count } of counted) {
-    if (count.pleats !== undefined) sections.push(layOut(part, count.pleats, bites));
-    else if (!said.has(part.cloth.value.toFraction())) {
-      said.add(part.cloth.value.toFraction());
-      sayNothingFits(work, part.name, part, count);
-    }
-  }
-  if (sections.length < parts.length) return undefined;
-  const chiefPleats = sections.find((section) => section.name === chief.name)?.pleats ?? 0;
-  recordSection(work, rules, chief, chiefPleats);
-  const total = (of: (section: Section) => Quantity): Quantity => sections.map(of).reduce(add);
-  sheet.choose("gauging.sections", plain(sections.length), "the sections counted");
-  sheet.choose(
-    "gauging.pleats",
-    total((section) => plain(section.pleats)),
-    "the pleats of all sections together",
-  );
-  sheet.choose(
-    "gauging.waist",
-    total((section) => section.waist),
-    "the waists of all gauged sections together",
-  );
-  sheet.choose(
-    "gauging.cloth",
-    total((section) => section.cloth),
-    "the cloth of all gauged sections together",
-  );
-  sheet.set("gauging.perInch", "gauging.pleats / gauging.waist");
-  sheet.set("gauging.pitch", "gauging.cloth / gauging.pleats");
-  sheet.set("gauging.bite", "gauging.pitch / 2");
-  sheet.set("gauging.depth", "gauging.pitch / 2");
-  sheet.set("gauging.waistLeast", "11/10 * gauging.pleats * gauging.packed");
-  sheet.set("gauging.waistMost", "gauging.cloth / 3");
-  sheet.set("pins.count", "4 + 8 * gauging.sections + 8");
-  planTrial(work);
-  if (!rules.kept) warnOfTightness(work);
-  warnOfSections(work, sections);
-  return { sections, trialTable: recipe.fullness.trial ? [] : trialTable(work, chief, bites) };
 }
 
 const shareOf = ({ sheet }: Work, waist: Quantity): Quantity =>

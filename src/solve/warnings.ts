@@ -1,11 +1,23 @@
 /** Warnings from common practice: said with their reason, never a refusal. Survivals disagree with every rule. */
 
-import { printOnTape } from "../quantity/print.ts";
-import { compare, div, fraction, inches, isWhole, less, mul, plain } from "../quantity/quantity.ts";
+import { decimal, printOnTape } from "../quantity/print.ts";
+import {
+  compare,
+  div,
+  fraction,
+  inches,
+  isWhole,
+  less,
+  millimetres,
+  mul,
+  plain,
+  type Quantity,
+} from "../quantity/quantity.ts";
 import type { Message } from "../recipe/message.ts";
 import type { Work } from "./context.ts";
 import { closes } from "./gauging.ts";
-import type { Section } from "./plan.ts";
+import type { GaugedSection, Section } from "./plan.ts";
+import { isPleatSet, PLEAT_NAMES, stacks } from "./pleat.ts";
 
 const warning = (code: string, path: string, text: string, hint: string): Message => ({
   code,
@@ -75,7 +87,7 @@ export function warnOfSkirt({ recipe, sheet, say }: Work): void {
 }
 
 /** Fullness and pitch of each kind of section, and an edge that came out too short for its bites. */
-export function warnOfSections({ sheet, say, recipe }: Work, sections: readonly Section[]): void {
+export function warnOfSections({ sheet, say, recipe }: Work, sections: readonly GaugedSection[]): void {
   const seen = new Set<string>();
   const packed = sheet.get("gauging.packed");
   for (const section of sections) {
@@ -149,3 +161,39 @@ export function warnOfTightness({ sheet, say }: Work): void {
     ),
   );
 }
+
+/** Cloths at the seam thicker than this cannot well be whipped. */
+const THICKEST = millimetres(5n);
+
+/** Pleats that lie over each other, and what the layers come to at the seam, turned down. */
+export function warnOfPleats({ sheet, say, recipe }: Work, sections: readonly Section[]): void {
+  for (const section of sections) {
+    if (section.half !== "left" || section.set === "flat" || section.set === "gauged") continue;
+    const { set, face, depth, layers } = section;
+    if (!isPleatSet(set)) continue;
+    const path = recipe.fullness.zones ? "fullness.zones" : "fullness.method";
+    if (stacks(set, face, depth)) {
+      say(
+        warning(
+          "pleats-stack",
+          path,
+          `the ${PLEAT_NAMES[set]} lie over each other: a depth of ${printOnTape(depth, sheet.showing)} behind a face of ${printOnTape(face, sheet.showing)}, ${layers} layers at the thickest`,
+          "take shallower pleats, or gauge more of the cloth",
+        ),
+      );
+    }
+    const { thickness } = recipe.cloth;
+    if (thickness && less(THICKEST, mul(thickness, plain(2 * layers)))) {
+      say(
+        warning(
+          "thick-at-seam",
+          path,
+          `turned down, the ${PLEAT_NAMES[set]} are ${2 * layers} cloths, ${printThick(mul(thickness, plain(2 * layers)))}: too thick to whip`,
+          "set the pleats in one layer, in the band's own seam: trim the top to a seam above the balance line there",
+        ),
+      );
+    }
+  }
+}
+
+const printThick = (q: Quantity): string => `${decimal(q.value, 1)} mm`;

@@ -18,12 +18,8 @@ import type { Work } from "./context.ts";
 import type { Count, Stretch } from "./gauging.ts";
 
 /** Says that a section cannot be gauged, with every way out that has a number. */
-export function sayNothingFits(
-  { recipe, sheet, say }: Work,
-  name: string,
-  stretch: Stretch,
-  count: Count,
-): void {
+export function sayNothingFits(work: Work, name: string, stretch: Stretch, count: Count): void {
+  const { recipe, sheet, say } = work;
   const { show } = sheet.showing;
   const ways: string[] = [];
   const packed = sheet.get("gauging.packed");
@@ -48,7 +44,8 @@ export function sayNothingFits(
         `take thinner cloth: one layer of at most ${printFine(div(wall, plain(2n)), show)}${recipe.fullness.stay ? " and no stay" : ""}`,
       );
   }
-  ways.push("leave flat or pleat a part of the waist");
+  const pleated = pleatedPart(work, stretch);
+  if (pleated) ways.push(pleated);
   say({
     code: "nothing-fits",
     level: "error",
@@ -57,6 +54,21 @@ export function sayNothingFits(
     expected: `pleats between a deepest pitch of ${sheet.shown("fullness.deepestPitch")}, a packed spacing of ${sheet.shown("gauging.packed")} and bites of ${sheet.shown("fullness.finestBite")} at least`,
     hint: ways.join("; or "),
   });
+}
+
+/**
+ * How much of each half's waist, in stacked knife pleats twice as deep as their face (5 : 1), would leave gauging that can
+ * be packed: w - 5x over l - x within what the deepest pitch lets a packed pleat hold. Undefined where even they take too little.
+ */
+function pleatedPart({ recipe, sheet }: Work, stretch: Stretch): string | undefined {
+  const most = div(sheet.get("fullness.deepestPitch"), sheet.get("gauging.packed"));
+  const five = plain(5n);
+  if (recipe.fullness.zones || !less(most, five)) return undefined;
+  const needed = div(sub(stretch.cloth, mul(most, stretch.planned)), sub(five, most));
+  const share = div(needed, stretch.planned);
+  if (!less(share, plain(1n)) || isNegative(needed)) return undefined;
+  const onHalf = roundTo(mul(sheet.evaluate("waist.planned / 2"), share), sheet.showing.tape, "up");
+  return `lay ${printOnTape(onHalf, sheet.showing)} of each half of the waist in knife pleats twice as deep as their face: zones: [{set: knife, waist: ${printOnTape(onHalf, sheet.showing)}, depth: ${sheet.showing.show === "in" ? "1 1/2 in" : "4 cm"}}, {set: gauged}]`;
 }
 
 /** The most half-breadths, fewer than there are, whose share of this section is no more than `most`. */

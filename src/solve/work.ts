@@ -38,7 +38,8 @@ const STAGES: readonly {
 ];
 
 /** Seconds of work for every stage, low and high, and their sums `work.low` and `work.high`. A recipe's own rate is both. */
-export function solveWork({ recipe, sheet }: Work): readonly Stage[] {
+export function solveWork({ recipe, sheet }: Work, gauged: boolean): readonly Stage[] {
+  const done = STAGES.filter(({ rate }) => gauged || rate === "running");
   sheet.set("stitches.seams", "breadths.seams * breadths.cut * 8 / (1 in)");
   sheet.set("stitches.hem", "2 * skirt.round * 6 / (1 in)");
   for (const [name, rate] of Object.entries(RATES)) {
@@ -57,7 +58,7 @@ export function solveWork({ recipe, sheet }: Work): readonly Stage[] {
     put("low");
     put("high");
   }
-  const stages = STAGES.map(
+  const stages = done.map(
     ({ name, rate, count }): Stage => ({
       name,
       low: sheet.evaluate(`${count} / rate.${rate}.high`),
@@ -65,7 +66,7 @@ export function solveWork({ recipe, sheet }: Work): readonly Stage[] {
     }),
   );
   const sum = (end: "rate.high" | "rate.low"): string =>
-    STAGES.map(({ rate, count }) => `${count} / rate.${rate}.${end.slice(5)}`).join(" + ");
+    done.map(({ rate, count }) => `${count} / rate.${rate}.${end.slice(5)}`).join(" + ");
   sheet.set("work.low", sum("rate.high"));
   sheet.set("work.high", sum("rate.low"));
   return stages;

@@ -27,8 +27,8 @@ function lengthsOf(plan: Plan): Set<string> {
     ...plan.balance.flatMap((s) => [tape(s.finishedMark), tape(s.turnDownMark)]),
     ...both.flatMap((half) => half.stations.map((station) => tape(half.placeOf(station)))),
     ...plan.curve.map(({ turnDown }) => tape(turnDown)),
-    ...plan.sections.flatMap(({ bites, spacing }) => [...bites.map(part), fine(spacing)]),
-    ...plan.sections
+    ...plan.gauged.flatMap(({ bites, spacing }) => [...bites.map(part), fine(spacing)]),
+    ...plan.gauged
       .map(({ marks }) => marks)
       .flatMap((marks) =>
         marks.slice(2).map((mark, i) => part({ ...mark, value: mark.value.sub(marks[i]?.value ?? 0) })),

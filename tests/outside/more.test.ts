@@ -19,7 +19,7 @@ describe("row 6: 60 in of 0.8 mm wool in three layers at 8 pleats an inch cannot
   });
   it("packed spacing is 4.8 mm, and no section is set closer, though 8 an inch (3.2 mm) are wished", () => {
     expect(plan.values.get("gauging.packed")?.quantity.value.toFraction()).toBe("24/5");
-    for (const section of plan.sections)
+    for (const section of plan.gauged)
       expect(section.spacing.value.compare(fraction("4.8"))).toBeGreaterThanOrEqual(0);
   });
 });
@@ -92,7 +92,7 @@ describe("row 35: a trial eighth of a 24 in waist that closes to 4 in wants bite
     expect(ratio.compare("1.65")).toBeLessThan(0);
   });
   it("and the new pleats close, packed as the trial was", () => {
-    for (const section of after.sections) {
+    for (const section of after.gauged) {
       const packed = after.values.get("gauging.packed")?.quantity ?? plain(0n);
       expect(mul(packed, plain(section.pleats)).value.compare(section.waist.value)).toBeLessThanOrEqual(0);
     }

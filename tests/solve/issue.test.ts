@@ -20,7 +20,7 @@ describe("four 45 in breadths, selvedge 3/8, seams 1/2, into 25 1/2 in", () => {
     ]);
   });
   it.each(["in", "cm"])("every section's bites sum to its cloth exactly (shown in %s)", (show) => {
-    for (const section of planOf({ show }).sections) {
+    for (const section of planOf({ show }).gauged) {
       const [first, ...rest] = section.bites;
       if (!first) throw new Error("no bites");
       expect(toInches(sum(first, ...rest)).toFraction()).toBe(exact(section.cloth));
@@ -103,8 +103,8 @@ describe("seams of the ring", () => {
       "right: right back quarter",
       "right: right front quarter",
     ]);
-    expect(exact(plan.sections[0]?.waist ?? plan.recipe.tape)).toBe("3");
-    expect(exact(plan.sections[0]?.cloth ?? plan.recipe.tape)).toBe("346/17");
+    expect(exact(plan.gauged[0]?.waist ?? plan.recipe.tape)).toBe("3");
+    expect(exact(plan.gauged[0]?.cloth ?? plan.recipe.tape)).toBe("346/17");
   });
 });
 
@@ -140,11 +140,11 @@ describe("a made edge", () => {
     const keys = { wearer: { waist: "27 1/2 in" } };
     const before = planOf(keys);
     const after = planOf({ ...keys, attach: { made: "27 1/4 in" } });
-    expect(after.sections.map(({ bites }) => bites.map(exact))).toEqual(
-      before.sections.map(({ bites }) => bites.map(exact)),
+    expect(after.gauged.map(({ bites }) => bites.map(exact))).toEqual(
+      before.gauged.map(({ bites }) => bites.map(exact)),
     );
-    expect(exact(after.sections[0]?.spacing ?? after.recipe.tape)).not.toBe(
-      exact(before.sections[0]?.spacing ?? before.recipe.tape),
+    expect(exact(after.gauged[0]?.spacing ?? after.recipe.tape)).not.toBe(
+      exact(before.gauged[0]?.spacing ?? before.recipe.tape),
     );
     expect(exactOf(after, "waist.seam")).toBe("109/4");
     expect(exactOf(after, "band.length")).toBe(exactOf(before, "band.length"));
@@ -161,7 +161,7 @@ describe("the sewn trial: 18 pleats in 21 1/4 in of four 44 in breadths, for a w
       ...keys,
       fullness: { ...fullness, trial: { cloth: "21 1/4 in", pleats: "18", "closes-to": closesTo } },
     });
-  const counts = (plan: ReturnType<typeof planOf>) => plan.sections.map(({ pleats }) => pleats);
+  const counts = (plan: ReturnType<typeof planOf>) => plan.gauged.map(({ pleats }) => pleats);
   const codes = (plan: ReturnType<typeof planOf>) => plan.messages.map(({ code }) => code);
 
   it("an untried skirt is told what half a quarter must reach: 3 7/16 in", () => {
@@ -173,8 +173,8 @@ describe("the sewn trial: 18 pleats in 21 1/4 in of four 44 in breadths, for a w
     const after = withTrial("2 1/4 in");
     expect(counts(after)).toEqual([36, 36, 36, 36]);
     expect(codes(after)).not.toContain("trial-tight");
-    expect(after.sections.map(({ bites }) => bites.map(exact))).toEqual(
-      withTrial("3 in").sections.map(({ bites }) => bites.map(exact)),
+    expect(after.gauged.map(({ bites }) => bites.map(exact))).toEqual(
+      withTrial("3 in").gauged.map(({ bites }) => bites.map(exact)),
     );
   });
   it("above nine tenths of the target it goes on with a warning, bites kept", () => {
@@ -220,7 +220,7 @@ describe("thickness, stay and wishes", () => {
   });
   it("long-and-short above a bite of half an inch: short inside, long outside, pitch less an eighth", () => {
     const plan = planOf({ cloth: { thickness: "0.45 mm" } });
-    const section = plan.sections[0];
+    const section = plan.gauged[0];
     if (!section) throw new Error("no section");
     expect(section.style).toBe("long-and-short");
     expect(section.longSide).toBe("outside");

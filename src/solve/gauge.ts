@@ -1,0 +1,109 @@
+/** The sections of a skirt: gauged ones counted and laid out with their trial, flat and pleated ones laid. */
+import { printOnTape } from "../quantity/print.ts";
+import { add, plain, type Quantity } from "../quantity/quantity.ts";
+import type { BiteRules } from "./bites.ts";
+import type { Work } from "./context.ts";
+import { evenAbove, type Locked } from "./follow-repeat.ts";
+import { recordSection, rulesFor, solveSpacing } from "./gauging.ts";
+import type { Opening } from "./opening.ts";
+import type { GaugedSection, Plan, Section } from "./plan.ts";
+import { countParts, cutSections, layGauged, layPlain, nearestBack, type Part } from "./sections.ts";
+import { judgeTrial, planTrial, trialTable } from "./trial.ts";
+import { warnOfPleats, warnOfSections, warnOfTightness } from "./warnings.ts";
+import { sayNothingFits } from "./ways-out.ts";
+import type { SolvedZone } from "./zones.ts";
+
+/** Every section from centre front round by the left, with the trial table. Undefined, with errors said, when one cannot be made. */
+export function solveSections(
+  work: Work,
+  zones: readonly SolvedZone[],
+  opening: Opening,
+): Pick<Plan, "sections" | "gauged" | "trialTable"> | undefined {
+  const parts = cutSections(work, zones, opening);
+  const toGauge = parts.filter(({ zone }) => zone.set === "gauged");
+  const gauging = toGauge.length > 0 ? gauge(work, toGauge) : { gauged: new Map(), trialTable: [] };
+  if (!gauging) return undefined;
+  const sections = parts.map(
+    (part): Section => gauging.gauged.get(part) ?? layPlain(part, zones, work.sheet.showing.tape),
+  );
+  warnOfPleats(work, sections);
+  work.sheet.set("pins.count", toGauge.length > 0 ? "12 + 8 * gauging.sections" : "44");
+  return { sections, gauged: [...gauging.gauged.values()], trialTable: gauging.trialTable };
+}
+
+function gauge(
+  work: Work,
+  parts: readonly Part[],
+): { gauged: Map<Part, GaugedSection>; trialTable: Plan["trialTable"] } | undefined {
+  const { recipe, sheet } = work;
+  const bites: BiteRules = {
+    tape: sheet.showing.tape,
+    comfortable: sheet.get("fullness.comfortableBite"),
+    short: sheet.get("fullness.shortBite"),
+  };
+  solveSpacing(work);
+  const chief = nearestBack(sheet, parts);
+  const rules = rulesFor(work, judgeTrial(work, chief));
+  const gauged = new Map<Part, GaugedSection>();
+  const said = new Set<string>();
+  const counted = countParts(work, rules, parts, bites);
+  for (const { part, count } of counted) {
+    if (count.pleats !== undefined) gauged.set(part, layGauged(part, count.pleats, bites, count.locked));
+    else if (!said.has(part.cloth.value.toFraction())) {
+      said.add(part.cloth.value.toFraction());
+      sayNothingFits(work, part.name, part, count);
+    }
+  }
+  if (gauged.size < parts.length) return undefined;
+  sayLocked(work, counted.find(({ part }) => part === chief)?.count.locked);
+  recordSection(work, rules, chief, gauged.get(chief)?.pleats ?? 0);
+  const sections = [...gauged.values()];
+  const total = (of: (section: GaugedSection) => Quantity): Quantity => sections.map(of).reduce(add);
+  sheet.choose("gauging.sections", plain(sections.length), "the gauged sections counted");
+  sheet.choose(
+    "gauging.pleats",
+    total((section) => plain(section.pleats)),
+    "the pleats of all gauged sections together",
+  );
+  sheet.choose(
+    "gauging.waist",
+    total((section) => section.waist),
+    "the waists of all gauged sections together",
+  );
+  sheet.choose(
+    "gauging.cloth",
+    total((section) => section.cloth),
+    "the cloth of all gauged sections together",
+  );
+  sheet.set("gauging.perInch", "gauging.pleats / gauging.waist");
+  sheet.set("gauging.pitch", "gauging.cloth / gauging.pleats");
+  sheet.set("gauging.bite", "gauging.pitch / 2");
+  sheet.set("gauging.depth", "gauging.pitch / 2");
+  sheet.set("gauging.waistLeast", "11/10 * gauging.pleats * gauging.packed + waist.seam - gauging.waist");
+  sheet.set("gauging.waistMost", "gauging.cloth / 3 + waist.seam - gauging.waist");
+  planTrial(work);
+  if (!rules.kept) warnOfTightness(work);
+  warnOfSections(work, sections);
+  return { gauged, trialTable: recipe.fullness.trial ? [] : trialTable(work, chief, bites) };
+}
+
+/** An odd number of lines is never taken; the even neighbours are offered. */
+function sayLocked({ sheet, say }: Work, locked: Locked | undefined): void {
+  if (!locked) return;
+  const repeat = sheet.get("cloth.repeat.across");
+  sheet.choose(
+    "section.lines",
+    plain(locked.lines),
+    "the largest even number of lines not above the free pitch whose pleats fit",
+  );
+  sheet.set("section.pitch", "section.lines * cloth.repeat.across");
+  if (locked.free % 2 === 0) return;
+  const above = evenAbove(locked, repeat);
+  say({
+    code: "lines-odd",
+    level: "note",
+    path: "fullness.follow-repeat",
+    text: `the free pitch would hold ${locked.free} lines, an odd number; ${locked.lines} are taken, ${sheet.shown("section.pitch")} a pleat`,
+    hint: `the even neighbour above is ${above.lines} lines, ${printOnTape(above.pitch, sheet.showing)}: fewer pleats an inch gives it`,
+  });
+}
