@@ -5,6 +5,7 @@
 import Fraction from "fraction.js";
 import { planJson } from "../src/solve/json.ts";
 import type { Plan } from "../src/solve/plan.ts";
+import { edgeLaws } from "./edge-laws.ts";
 
 type Json = ReturnType<typeof planJson>;
 
@@ -204,12 +205,7 @@ export function brokenLaws(plan: Plan): string[] {
     law(json.rows.length >= 2, "two rows at least");
     notLess(least, F((json.rows.at(-1) as { below: string }).below), "the turn-down covers the rows");
   } else law(json.rows.length === 0, "no rows where nothing is gauged");
-  same(
-    value("band.length"),
-    value("waist.planned").add(value("attach.band.lap")).add(value("attach.band.turning").mul(2)),
-    "band",
-  );
-  same(value("hooks.count"), value("hooks.band").add(value("hooks.placket")), "hooks");
+  edgeLaws({ json, plan, law, same, value, has });
 
   // Layout: nothing overlaps, nothing sticks out, enough to buy.
   const boxes = json.layout.pieces.map((piece) => ({

@@ -132,9 +132,16 @@ function keysIn(show: "in" | "cm", r: Ranges): fc.Arbitrary<Keys> {
       across: maybe(fc.constantFrom("3/8 in", "1/4 in", "1 cm")),
       made: maybe(fc.constantFrom("-1/4 in", "1/8 in")),
       bandFrom: fc.constantFrom("one-piece", "faced"),
+      to: fc.constantFrom("waistband", "waistband", "bodice-edge", "part-band"),
+      cord: maybe(fc.constantFrom("1/16 in", "1/8 in", "2 mm")),
+      turning: maybe(fc.constantFrom("3/8 in", "5/8 in", "1.3 cm")),
+      hooks: fc.constantFrom("one", "all-along"),
     })
     .map((x): Keys => {
       const opening: Keys = x.at.startsWith("front-") ? { at: x.at, "from-centre": x.from } : { at: x.at };
+      // A part band goes only with an opening at the side of the front; elsewhere it is refused (tests/solve/attach).
+      const to = x.to === "part-band" && !x.at.startsWith("front-") ? "bodice-edge" : x.to;
+      const piping: Keys = x.cord ? { piping: { cord: x.cord, turning: x.turning } } : {};
       return {
         show,
         wearer: {
@@ -174,7 +181,7 @@ function keysIn(show: "in" | "cm", r: Ranges): fc.Arbitrary<Keys> {
           ...(x.stay ? { stay: { thickness: x.stay } } : {}),
           ...x.setting,
         },
-        attach: { band: { from: x.bandFrom }, opening },
+        attach: { to, band: { from: x.bandFrom }, ...piping, "placket-hooks": x.hooks, opening },
       };
     });
 }

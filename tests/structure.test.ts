@@ -83,7 +83,7 @@ describe("printed value names are an interface", () => {
     const promised =
       `waist.seam waist.quarter breadths.count breadths.usable breadths.seams breadths.cut skirt.round skirt.quarter skirt.fullness
       hem.allowance balance.least gauging.packed gauging.easy gauging.pleats gauging.perInch gauging.thread trial.cloth trial.target whip.stitches
-      whip.doubled band.length band.depth cloth.length cloth.buy facing.length facing.depth skirt.weight hooks.band hooks.placket hooks.count
+      whip.doubled band.length band.depth piping.width piping.length piping.alongSelvedge cloth.length cloth.buy facing.length facing.depth skirt.weight hooks.band hooks.placket hooks.count
       placket.unsewn work.low work.high`.split(/\s+/);
     expect(promised.filter((name) => !(name in NAMES))).toEqual([]);
   });

@@ -1,4 +1,5 @@
-/** The standard booklet: its chapters in the order of the work. */
+/** The standard booklet: its chapters in the order of the work, and which of them a garment needs. */
+import type { Plan } from "../solve/plan.ts";
 
 /** Chapter names, which are also template names and the page's anchors. */
 export const CHAPTERS = [
@@ -10,13 +11,17 @@ export const CHAPTERS = [
   "seams",
   "hem",
   "balance",
+  "piping",
   "band",
+  "bodice-edge",
+  "part-band",
   "trial",
   "marking",
   "gauging",
   "setting",
   "whipping",
   "closing",
+  "dog-leg",
   "last-look",
   "faults",
   "keeping",
@@ -25,3 +30,16 @@ export const CHAPTERS = [
 ] as const;
 
 export type Chapter = (typeof CHAPTERS)[number];
+
+/** Chapters that not every garment has, and when it has them. */
+const APPLIES: Partial<Record<Chapter, (plan: Plan) => boolean>> = {
+  piping: ({ recipe }) => recipe.attach.piping !== undefined,
+  band: ({ recipe }) => recipe.attach.to === "waistband",
+  "bodice-edge": ({ recipe }) => recipe.attach.to !== "waistband",
+  "part-band": ({ recipe }) => recipe.attach.to === "part-band",
+  "dog-leg": ({ recipe }) => recipe.attach.to === "part-band",
+};
+
+/** The chapters of this plan's booklet, in order. */
+export const chaptersOf = (plan: Plan): readonly Chapter[] =>
+  CHAPTERS.filter((chapter) => APPLIES[chapter]?.(plan) ?? true);

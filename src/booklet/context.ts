@@ -17,6 +17,7 @@ import { exact } from "../solve/json.ts";
 import type { GaugedSection, Plan, Stage, TrialRow } from "../solve/plan.ts";
 import { biteAfter } from "../solve/sensitivity.ts";
 import { printTime, TIME_STEP_MINUTES } from "../solve/shown.ts";
+import { edgeWords, pipingStrips } from "./edge.ts";
 import { flagsOf } from "./flags.ts";
 import { notionsOf } from "./notions.ts";
 import { Printed } from "./printed.ts";
@@ -66,6 +67,7 @@ export function contextOf(plan: Plan): Context {
     stay: recipe.fullness.stay?.name ?? (recipe.fullness.stay ? "the stay" : undefined),
     opening: plan.opening.station,
     longSide: plan.gauged.find((section) => section.longSide)?.longSide,
+    ...edgeWords(plan),
   };
   context.is = flagsOf(plan);
   context.stations = plan.balance.map((station) => ({
@@ -115,6 +117,7 @@ export function contextOf(plan: Plan): Context {
       };
     });
   context.trialTable = plan.trialTable.map((row) => trialContext(row, plan));
+  context.pipingStrips = pipingStrips(plan);
   context.bandMarks = bandMarks(plan, waist, onTape);
   context.seams = plan.seams.map((seam) => ({
     station: sideOf(seam.station),
@@ -208,7 +211,7 @@ function piecesContext(plan: Plan, onTape: (q: Quantity) => string) {
     group.count += 1;
     groups.set(key, group);
   }
-  const order = ["breadth", "half breadth", "waistband"];
+  const order = ["breadth", "half breadth", "waistband", "part band"];
   const rank = (name: string): number => (order.indexOf(name) + order.length + 1) % (order.length + 1);
   return [...groups.values()]
     .sort((a, b) => rank(a.name) - rank(b.name))

@@ -117,6 +117,10 @@ const OPTIONAL = new Set([
   "skirt.breadths",
   "skirt.roundWished",
   "attach.opening",
+  "attach.piping",
+  "attach.band.lap",
+  "garment.openSide",
+  "garment.otherSide",
   "skirt.tucks",
   "skirt.flounces",
 ]);

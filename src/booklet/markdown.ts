@@ -1,6 +1,6 @@
 /** Plan -> Markdown, with number marks still in it; `withoutMarks` makes the file. */
 import type { Plan } from "../solve/plan.ts";
-import { CHAPTERS } from "./chapters.ts";
+import { chaptersOf } from "./chapters.ts";
 import { contextOf } from "./context.ts";
 import { guard, renderChapter } from "./engine.ts";
 import { escapeMarkdown } from "./escape.ts";
@@ -17,7 +17,7 @@ export interface ChapterText {
  */
 export function writeChapters(plan: Plan, figures: Readonly<Record<string, string>>): ChapterText[] {
   const guarded = guard({ ...contextOf(plan), figures });
-  return CHAPTERS.map((name) => ({ name, markdown: tidy(renderChapter(name, guarded)) }));
+  return chaptersOf(plan).map((name) => ({ name, markdown: tidy(renderChapter(name, guarded)) }));
 }
 
 /** The whole booklet as one Markdown text: the title, then the chapters. */

@@ -17,7 +17,7 @@ export function notionsOf(plan: Plan): Notion[] {
     {
       thing: recipe.cloth.name,
       amount: `${value("cloth.buy")}, ${value("cloth.width")} wide`,
-      where: "breadths, band, placket",
+      where: `breadths, ${recipe.attach.to === "bodice-edge" ? "" : "band, "}${recipe.attach.piping ? "piping, " : ""}placket`,
       kind: "supply",
     },
   ];
@@ -40,8 +40,15 @@ export function notionsOf(plan: Plan): Notion[] {
   if (recipe.skirt.braid) add("hem braid", value("braid.length"), "hem edge");
   add("gauging thread, strong and waxed", value("gauging.thread"), "the rows of gauging");
   add("sewing thread", "one reel", "seams, hem, whipping");
-  add("hooks and eyes", value("hooks.count"), "band and placket");
-  add("firm tape as deep as the band", value("waist.seam"), "measuring and fitting");
+  if (recipe.attach.piping)
+    add("piping cord", `${value("piping.length")}, ${value("attach.piping.cord")} thick`, "the piped edge");
+  const edge = recipe.attach.to;
+  add("hooks and eyes", value("hooks.count"), edge === "bodice-edge" ? "placket" : "band and placket");
+  if (edge === "part-band")
+    add("hooks and eyes besides", value("hooks.edge"), "bodice edge over the part band");
+  if (edge === "bodice-edge")
+    add("firm tape", `${value("waist.seam")}, ${value("attach.band.depth")} deep`, "measuring and fitting");
+  else add("firm tape as deep as the band", value("waist.seam"), "measuring and fitting");
   add("beeswax", "a small cake", "threads");
   add(
     "needles: sharps for the rows, a short between for whipping",

@@ -5,6 +5,8 @@ import { nearestWhole, tally } from "../quantity/tape.ts";
 import type { GaugedSection, Plan, PleatedSection, Section } from "../solve/plan.ts";
 import { PLEAT_NAMES } from "../solve/pleat.ts";
 
+import { onPartBand } from "./edge.ts";
+
 type Print = (q: Quantity) => string;
 
 /** One gauged section. */
@@ -26,6 +28,7 @@ export function gaugedContext(section: GaugedSection, plan: Plan, length: Print,
   return {
     name: section.name,
     half: section.half,
+    onPartBand: onPartBand(section, plan, waist),
     fromWhere: ends[0],
     toWhere: ends[1],
     cloth: length(section.cloth),

@@ -2,9 +2,10 @@
  * Formulas: plain sums over named quantities, read by mathjs's parser and calculated exactly.
  *
  * The grammar is names joined by dots, literals with or without a unit (`1 1/2 in`, `11/10`), + - * /, brackets,
- * comparisons, and min max floor ceil round abs. Whatever could hang, loop or reach outside is refused when it is read.
+ * comparisons, and min max floor ceil round abs diagonal. Whatever could hang, loop or reach outside is refused when it is read.
  */
 
+import { diagonal } from "./diagonal.ts";
 import { type ParsedNode, parseFormula } from "./formula-parser.ts";
 import * as q from "./quantity.ts";
 import { FORMULA_NUMBER_SOURCE as NUMBER, readNumber, readQuantity, unitSource } from "./read.ts";
@@ -205,6 +206,7 @@ const FUNCTIONS: ReadonlyMap<string, Fn> = new Map<string, Fn>([
   ["floor", { least: 1, most: 2, run: rounding("down") }],
   ["ceil", { least: 1, most: 2, run: rounding("up") }],
   ["round", { least: 1, most: 2, run: rounding("nearest") }],
+  ["diagonal", { least: 2, most: 2, run: ([x, step]) => diagonal(x as q.Quantity, step as q.Quantity) }],
 ]);
 
 const REFUSED: Record<string, string> = {
@@ -250,7 +252,7 @@ class Builder {
         throw new FormulaError(
           `${REFUSED[kind] ?? "this"} cannot stand in a formula`,
           0,
-          "use + - * / ( ) and min max floor ceil round abs",
+          "use + - * / ( ) and min max floor ceil round abs diagonal",
         );
       }
     }
@@ -311,7 +313,9 @@ class Builder {
       throw new FormulaError(
         `${name}() is given ${args.length} things`,
         at,
-        fn.most === 1 ? "give it one" : `give it ${fn.least} to ${fn.most}`,
+        fn.least === fn.most
+          ? `give it ${fn.least === 1 ? "one" : fn.least}`
+          : `give it ${fn.least} to ${fn.most}`,
       );
     }
     return (lookup) =>

@@ -63,7 +63,8 @@ export function fillDefaults(root: Block, schema: AnySchema, given: (path: strin
       if (!Array.isArray(node)) return undefined;
       return node.map((item: Node, i) => fill(item as Block, shape.item, `${path}.${i}`, emptyBlock()));
     }
-    if (node === undefined && !shape.meta.always) return undefined;
+    const { always, alwaysWhen } = shape.meta;
+    if (node === undefined && !always && !(alwaysWhen && holds(whole, alwaysWhen))) return undefined;
     const made = emptyBlock();
     put(made);
     return fill((node ?? emptyBlock()) as Block, schema, path, made);

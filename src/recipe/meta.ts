@@ -67,6 +67,8 @@ export interface BlockMeta {
   readonly about: string;
   /** Its defaults hold even when the block is not written. */
   readonly always?: true;
+  /** Its defaults hold, even when it is not written, where this does. */
+  readonly alwaysWhen?: When;
   /** Its measures are not the garment's own (other sizes), so they are not listed as given. */
   readonly apart?: true;
   /** Of a list: how many entries at most. */

@@ -1,11 +1,12 @@
 /** What is cut from the cloth, how it lies, and how much to buy. */
 import { mul, type Quantity, sub, toCount } from "../quantity/quantity.ts";
+import { attachPieces } from "./attach.ts";
 import type { Work } from "./context.ts";
 import { PLACKET_STRIP_WIDTH } from "./finish.ts";
 import { layOnCloth, type Wanted } from "./layout.ts";
 import type { Breadth, Layout } from "./plan.ts";
 
-/** Every piece cut from the skirt's own cloth, in the order of cutting: breadths, band, facing, placket. */
+/** Every piece cut from the skirt's own cloth, in the order of cutting: breadths, band and piping, facing, placket. */
 function piecesOf({ recipe, sheet }: Work, breadths: readonly Breadth[]): Wanted[] {
   const width = sheet.get("cloth.width");
   const allotted = sheet.get("breadths.allotted");
@@ -16,9 +17,7 @@ function piecesOf({ recipe, sheet }: Work, breadths: readonly Breadth[]): Wanted
       width: breadth.whole ? width : sheet.evaluate("cloth.width / 2"),
       length: allotted,
     }));
-  const band = { width: sheet.get("band.depth"), length: sheet.get("band.length") };
-  if (recipe.attach.band.from === "one-piece") pieces.push({ name: "waistband", ...band });
-  else pieces.push({ name: "waistband, outside", ...band }, { name: "waistband, inside", ...band });
+  pieces.push(...attachPieces({ recipe, sheet }));
   pieces.push(...facingStrips({ recipe, sheet }));
   pieces.push({ name: "placket strip", width: PLACKET_STRIP_WIDTH, length: sheet.get("placket.strip") });
   return pieces;

@@ -1,5 +1,5 @@
-/** Everything round the gauging: thread, whipping, band, hooks, hem facing, braid, placket (trade: setting, hem). */
-import { fraction, inches, plain } from "../quantity/quantity.ts";
+/** Everything round the gauging: thread, whipping, hem facing, braid, placket (trade: setting, hem). */
+import { fraction, inches } from "../quantity/quantity.ts";
 import type { Work } from "./context.ts";
 
 /** Cloth lighter than this (g/m2) may be whipped every other pleat, with a warning. */
@@ -41,22 +41,6 @@ export function solveWhip({ recipe, sheet, say }: Work): void {
       ? "whip every pleat if the skirt is to be worn often"
       : "write whip: every, or give the cloth's weight if it is under 60 g/m2",
   });
-}
-
-/** The waistband as cut, from the waist as planned (once it is made it is cut no more), and the hooks. */
-export function solveBand({ recipe, sheet }: Work): void {
-  sheet.set("band.length", "waist.planned + attach.band.lap + 2 * attach.band.turning");
-  sheet.set(
-    "band.depth",
-    recipe.attach.band.from === "one-piece"
-      ? "2 * attach.band.depth + 2 * attach.band.turning"
-      : "attach.band.depth + 2 * attach.band.turning",
-  );
-  sheet.set("hooks.band", "max(2, round(attach.band.depth / attach.hookSpacing) + 1)");
-  if (recipe.attach.placketHooks === "one")
-    sheet.choose("hooks.placket", plain(1n), "one, at the placket's middle");
-  else sheet.set("hooks.placket", "round(skirt.placket / attach.hookSpacing) + 1");
-  sheet.set("hooks.count", "hooks.band + hooks.placket");
 }
 
 /** Facing and braid for the hem. A turned hem has neither facing nor strips. */

@@ -23,16 +23,10 @@ const NOT_YET: readonly NotYet[] = [
     instead: "measure waist-to-floor over the hoop and give it",
   },
   {
-    path: "attach.to",
-    asked: (r) => r.attach.to !== "waistband",
-    what: "an edge other than a waistband",
-    instead: "write to: waistband",
-  },
-  {
-    path: "attach.piping",
-    asked: (r) => r.attach.piping !== undefined,
-    what: "piping",
-    instead: "leave piping out",
+    path: "sizes",
+    asked: (r) => r.places.has("sizes"),
+    what: "a set of sizes",
+    instead: "write one recipe a size, without sizes",
   },
   {
     path: "skirt.tucks",

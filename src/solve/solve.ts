@@ -2,11 +2,12 @@
 import { add, mul, plain, type Quantity, sub } from "../quantity/quantity.ts";
 import type { Message } from "../recipe/message.ts";
 import type { Recipe } from "../recipe/recipe.ts";
+import { solveAttach } from "./attach.ts";
 import { curveAt, solveBalance } from "./balance.ts";
 import { solveBreadths, solveWaist } from "./breadths.ts";
 import { solveCloth } from "./cloth.ts";
 import type { Work } from "./context.ts";
-import { solveBand, solveHem, solvePlacket, solveThread, solveWhip } from "./finish.ts";
+import { solveHem, solvePlacket, solveThread, solveWhip } from "./finish.ts";
 import { solveSections } from "./gauge.ts";
 import { solveLengths } from "./lengths.ts";
 import { checkWorkedOut } from "./not-yet.ts";
@@ -51,7 +52,7 @@ export function solve(recipe: Recipe): Solved {
 
   const sections = solveSections(work, zones, opening);
   solveHem(work);
-  solveBand(work);
+  solveAttach(work, opening);
   const layout = solveCloth(work, ring.breadths);
   if (!sections || !layout || failed()) return { messages };
   if (sections.gauged.length > 0) {

@@ -1,7 +1,7 @@
 /** The booklet's Markdown: every chapter renders for every kind of garment, and reads the same by the reference parser. */
 import { Parser } from "commonmark";
 import { describe, expect, it } from "vitest";
-import { CHAPTERS } from "../../src/booklet/chapters.ts";
+import { CHAPTERS, chaptersOf } from "../../src/booklet/chapters.ts";
 import { templateNames } from "../../src/booklet/engine.ts";
 import { parseMarkdown } from "../../src/booklet/html.ts";
 import { joinChapters, writeChapters } from "../../src/booklet/markdown.ts";
@@ -50,6 +50,28 @@ const GARMENTS: Record<string, Keys> = {
     fullness: { trial: { cloth: "21 5/8 in", pleats: "18", "closes-to": "4 in" } },
   },
   "long-and-short": { cloth: { thickness: "0.45 mm" } },
+  "a bodice edge": {
+    year: "1858",
+    attach: { to: "bodice-edge", whip: "every", "placket-hooks": "all-along" },
+  },
+  "a bodice edge, metric, made, whipped every other": {
+    show: "cm",
+    cloth: { weight: "40 g/m2" },
+    attach: { to: "bodice-edge", made: "64 cm", whip: "every-other", opening: { at: "centre-front" } },
+  },
+  "a part band on the left": {
+    attach: { to: "part-band", opening: { at: "front-left", "from-centre": "3 in" } },
+  },
+  "a part band on the right, metric, faced, made": {
+    show: "cm",
+    attach: {
+      to: "part-band",
+      made: "64 cm",
+      band: { from: "faced" },
+      opening: { at: "front-right", "from-centre": "16 cm" },
+    },
+  },
+  "a piped waistband": { attach: { piping: { cord: "1/8 in" } } },
   "light and whipped every other": { cloth: { weight: "40 g/m2" }, attach: { whip: "every-other" } },
 };
 
@@ -78,6 +100,40 @@ describe("chapters", () => {
         expect(new Set(widths).size, block).toBe(1);
       }
     });
+  });
+
+  it("only those that apply appear", () => {
+    const edges = ["piping", "band", "bodice-edge", "part-band", "dog-leg"];
+    const of = (keys: Keys) => chaptersOf(planOf(keys)).filter((name) => edges.includes(name));
+    expect(of({})).toEqual(["band"]);
+    expect(of({ attach: { piping: { cord: "1/8 in" } } })).toEqual(["piping", "band"]);
+    expect(of({ attach: { to: "bodice-edge" } })).toEqual(["piping", "bodice-edge"]);
+    expect(of({ attach: { to: "part-band", opening: { at: "front-left", "from-centre": "3 in" } } })).toEqual(
+      ["piping", "bodice-edge", "part-band", "dog-leg"],
+    );
+  });
+
+  it("the wearer's side of a part band, and what hangs on it", () => {
+    const on = (side: "left" | "right") =>
+      markdownOf(
+        planOf({ attach: { to: "part-band", opening: { at: `front-${side}`, "from-centre": "3 in" } } }),
+      );
+    expect(on("left")).toContain(
+      "left front quarter, up to the opening | centre front | the opening | 3 in | the part band |",
+    );
+    expect(on("right")).toContain(
+      "right front quarter, after the opening | the opening | centre front | 3 in | the part band |",
+    );
+    for (const side of ["left", "right"] as const) {
+      expect(on(side).match(/\| the part band \|/g)).toHaveLength(1);
+      expect(on(side)).toContain(`The band runs on towards the wearer's ${side}`);
+    }
+  });
+
+  it("a bodice edge is never called a band", () => {
+    const markdown = markdownOf(planOf({ attach: { to: "bodice-edge" } }));
+    expect(markdown.split("\n## Workings")[0]).not.toMatch(/\bbands?\b|waistband/i);
+    expect(markdown).toContain("casing beside the cord");
   });
 
   it("text of the maker's own stays text", () => {

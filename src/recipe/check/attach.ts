@@ -8,6 +8,14 @@ export function checkAttach({ values, written, say, sayOfKey }: Checking): void 
   const { at } = values.attach?.opening ?? {};
   if (at === undefined) return;
   const off = at === "front-left" || at === "front-right";
+  if (values.attach?.to === "part-band" && !off) {
+    sayOfKey(written("attach.opening") ? "attach.opening" : "attach.to", {
+      code: "part-band-opening",
+      text: `a part band runs from centre front to an opening at the side of the front, and this skirt opens at ${at}`,
+      expected: "an opening at front-left or front-right",
+      hint: "write opening: {at: front-left, from-centre: 5 in}, or to: bodice-edge, or to: waistband",
+    });
+  }
   const given = written("attach.opening.from-centre");
   if (off && !given) {
     sayOfKey("attach.opening", {

@@ -3,6 +3,9 @@ import { block, optional } from "../blocks.ts";
 import { byDefault, choice } from "../fields.ts";
 import { length } from "../measures.ts";
 
+/** Only these have a band. */
+const BANDED = { path: "attach.to", is: ["waistband", "part-band"] };
+
 const BAND = block(
   "the waistband, or the short band of a part band",
   {
@@ -19,6 +22,7 @@ const BAND = block(
       byDefault: byDefault("1 in", "2.5 cm"),
       least: "0 in",
       most: "40 in",
+      when: BANDED,
     }),
     turning: length({
       about: "turned in at each edge",
@@ -31,27 +35,38 @@ const BAND = block(
       about: "folded from one piece, or two pieces",
       example: "one-piece",
       byDefault: byDefault("one-piece"),
+      when: BANDED,
     }),
   },
   { always: true },
 );
 
-const PIPING = block("a corded edge; on a waistband only if given", {
-  cord: length({
-    about: "thickness of the cord",
-    example: "1/16 in",
-    byDefault: byDefault("1/16 in", "1.5 mm"),
-    above: "0 in",
-    most: "1 in",
-  }),
-  turning: length({
-    about: "turning of the strip that covers the cord",
-    example: "1/2 in",
-    sameAs: "attach.band.turning",
-    above: "0 in",
-    most: "4 in",
-  }),
-});
+const PIPING = block(
+  "a corded edge: on a bodice edge always, on a waistband only if given",
+  {
+    cord: length({
+      about: "thickness of the cord",
+      example: "1/16 in",
+      byDefault: byDefault("1/16 in", "1.5 mm"),
+      above: "0 in",
+      most: "1 in",
+    }),
+    turning: length({
+      about: "turning of the strip that covers the cord",
+      example: "1/2 in",
+      sameAs: "attach.band.turning",
+      above: "0 in",
+      most: "4 in",
+    }),
+    join: length({
+      about: "what a join takes of the strip's length, both turnings",
+      example: "1/2 in",
+      byDefault: byDefault("1/2 in", "1.2 cm"),
+      fixed: true,
+    }),
+  },
+  { alwaysWhen: { path: "attach.to", is: ["bodice-edge", "part-band"] } },
+);
 
 /** Where the opening may be. */
 export const OPENINGS = [

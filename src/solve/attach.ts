@@ -1,0 +1,105 @@
+/**
+ * What the skirt is set to: a waistband, the piped edge of a bodice, or that edge and a part band from centre front to
+ * the opening. Cut sizes, piping, hooks (trade: setting, attaching, closing).
+ */
+import { isZero, min, plain, sub } from "../quantity/quantity.ts";
+import type { Work } from "./context.ts";
+import type { Wanted } from "./layout.ts";
+import type { Opening } from "./opening.ts";
+import { pipingPieces, solvePiping } from "./piping.ts";
+
+/** Hooks on the bodice edge that closes over a part band: at the corner above the opening, and at centre front. */
+const EDGE_HOOKS = 2n;
+
+/**
+ * Sets band, piping and hooks. Band and strip are cut for the waist as planned: once the edge is made they are cut no
+ * more, and the made length must not change the cloth.
+ */
+export function solveAttach(work: Work, opening: Opening): void {
+  const { recipe, sheet } = work;
+  const { to, piping } = recipe.attach;
+  const seam = sheet.get("waist.seam");
+  sheet.choose(
+    "opening.fromFront",
+    min(opening.waist, sub(seam, opening.waist)),
+    opening.kind === "seam"
+      ? "the place of the seam that the opening goes to"
+      : "the place as it is asked for",
+  );
+  // A seam's place goes with the waist seam; a slit stays where it is asked for.
+  const place =
+    opening.kind === "seam" && recipe.attach.made
+      ? "opening.fromFront * waist.planned / waist.seam"
+      : "opening.fromFront";
+  if (to !== "bodice-edge") {
+    const along = to === "part-band" ? place : "waist.planned";
+    sheet.set("band.length", `${along} + attach.band.lap + 2 * attach.band.turning`);
+    sheet.set(
+      "band.depth",
+      recipe.attach.band.from === "one-piece"
+        ? "2 * attach.band.depth + 2 * attach.band.turning"
+        : "attach.band.depth + 2 * attach.band.turning",
+    );
+  }
+  if (to === "bodice-edge") solvePiping(work, "waist.planned");
+  else if (to === "part-band") solvePiping(work, `waist.planned - ${place}`);
+  else if (piping) solvePiping(work, "waist.planned + attach.band.lap");
+  solveHooks(work);
+  checkEdge(work);
+}
+
+/** Hooks at the end of the band, if there is one, and down the placket; those of a bodice itself are not counted. */
+function solveHooks({ recipe, sheet }: Work): void {
+  const { to, placketHooks } = recipe.attach;
+  if (to !== "bodice-edge")
+    sheet.set("hooks.band", "max(2, round(attach.band.depth / attach.hookSpacing) + 1)");
+  if (placketHooks === "one") sheet.choose("hooks.placket", plain(1n), "one, at the placket's middle");
+  else sheet.set("hooks.placket", "round(skirt.placket / attach.hookSpacing) + 1");
+  sheet.set("hooks.count", to === "bodice-edge" ? "hooks.placket" : "hooks.band + hooks.placket");
+  if (to === "part-band")
+    sheet.choose("hooks.edge", plain(EDGE_HOOKS), "one at the corner above the opening, one at centre front");
+}
+
+/** The band as cut, or nothing on a bodice edge; and the square for the piping. */
+export function attachPieces({ recipe, sheet }: Pick<Work, "recipe" | "sheet">): readonly Wanted[] {
+  const { to, band } = recipe.attach;
+  const pieces: Wanted[] = [];
+  if (to !== "bodice-edge") {
+    const name = to === "part-band" ? "part band" : "waistband";
+    const size = { width: sheet.get("band.depth"), length: sheet.get("band.length") };
+    if (band.from === "one-piece") pieces.push({ name, ...size });
+    else pieces.push({ name: `${name}, outside`, ...size }, { name: `${name}, inside`, ...size });
+  }
+  return [...pieces, ...pipingPieces({ sheet })];
+}
+
+/** What cannot be, and what is unusual, about an edge and its opening. */
+function checkEdge({ recipe, sheet, say }: Work): void {
+  const { to, opening } = recipe.attach;
+  if (to === "part-band" && isZero(sheet.get("opening.fromFront"))) {
+    say({
+      code: "no-part-band",
+      level: "error",
+      path: "attach.opening",
+      text: "a seam at centre front stands within 1 in of the opening, so that the placket goes to it, and nothing is left for a part band",
+      hint: "put the opening more than 1 in from the seam, or write to: bodice-edge with at: centre-front",
+    });
+  }
+  if (to === "bodice-edge" && opening.at !== "centre-front" && opening.at !== "centre-back") {
+    say({
+      code: "opening-off-bodice",
+      level: "warning",
+      path: "attach.opening",
+      text: "on a bodice edge the skirt opens where the bodice does, and most bodices open at centre front or centre back",
+      hint: "if yours opens at centre front, take a part band: to: part-band, with an opening at front-left or front-right",
+    });
+  }
+  if (to === "bodice-edge" && recipe.places.has("attach.band")) {
+    say({
+      code: "no-band",
+      level: "note",
+      path: "attach.band",
+      text: "a bodice edge has no band: of band only the depth is used, for the tape of the fittings, and the turning, where the piping gives none",
+    });
+  }
+}
