@@ -238,6 +238,26 @@ export function brokenLaws(plan: Plan): string[] {
   );
   const breadths = boxes.filter(({ name }) => name.startsWith("breadth") || name === "half breadth").length;
   same(F(breadths), pieces, "every breadth is laid out");
+  const wholeWidth = F(json.layout.width);
+  for (const a of boxes) {
+    if (has("cloth.repeat.down") && (a.name.startsWith("breadth") || a.name === "half breadth"))
+      law(a.y.div(value("cloth.repeat.down")).d === 1n, `${a.name} starts on a whole repeat`);
+    if (a.name.startsWith("breadth"))
+      law(
+        boxes.every((b) => b.name.startsWith("breadth") || b.y.compare(a.b) >= 0),
+        `${a.name} is cut before anything that is no whole breadth`,
+      );
+  }
+  // What a strip of facing gives: all of it but its selvedges, of which one narrower than the cloth has one at most.
+  const strips = boxes.filter(({ name }) => name.startsWith("facing"));
+  if (strips.length > 0) {
+    const selvedge = value("cloth.selvedge");
+    const gives = strips.map((a) =>
+      a.r.sub(a.x).equals(wholeWidth) ? wholeWidth.sub(selvedge.mul(2)) : a.r.sub(a.x).sub(selvedge),
+    );
+    const joins = value("skirt.seam").mul(2 * strips.length);
+    notLess(total(gives).sub(joins), round, "the facing, joined, goes round the hem");
+  }
   notLess(
     value("cloth.buy").mul(F(1).sub(value("cloth.shrinkage"))),
     value("cloth.length"),

@@ -29,6 +29,7 @@ export function flagsOf(plan: Plan) {
     faced: skirt.hem.kind === "faced",
     turned: skirt.hem.kind === "turned",
     ownFacing: skirt.hem.kind === "faced" && skirt.hem.cloth === "own",
+    facingPieced: exceeds(quantity("facing.pieces"), quantity("facing.strips")),
     braid: skirt.braid,
     stay: fullness.stay !== undefined,
     slit: opening.kind === "slit",
@@ -41,6 +42,8 @@ export function flagsOf(plan: Plan) {
     trialKept: plan.values.get("section.pleats")?.how.includes("trial.pitch") ?? false,
     unlikeSides: wearer.unlikeSides,
     made: attach.made !== undefined,
+    wholeBreadth: exceeds(quantity("breadths.whole"), plain(0n)),
+    severalBreadths: exceeds(quantity("breadths.whole"), plain(1n)),
     halfBreadth: !isWhole(quantity("breadths.count") as Quantity),
     metric: recipe.show === "cm",
     drawnAlong: fullness.thread === "drawn-along",
@@ -87,3 +90,6 @@ export function flagsOf(plan: Plan) {
     ),
   };
 }
+
+const exceeds = (a: Quantity | undefined, b: Quantity | undefined): boolean =>
+  a !== undefined && b !== undefined && compare(a, b) > 0;

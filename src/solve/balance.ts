@@ -3,41 +3,12 @@
  * Slopes at the sides are Fritsch & Butland's (the harmonic mean of the rises where they agree, else 0): the curve
  * never passes its neighbours. This project's own modelling choice.
  */
-import {
-  add,
-  compare,
-  div,
-  fraction,
-  isNegative,
-  isZero,
-  mul,
-  plain,
-  type Quantity,
-  sub,
-} from "../quantity/quantity.ts";
+import { add, compare, fraction, mul, plain, type Quantity, sub } from "../quantity/quantity.ts";
 import { roundTo } from "../quantity/tape.ts";
 import type { Work } from "./context.ts";
+import { monotoneAt } from "./monotone.ts";
 import type { Plan, Station } from "./plan.ts";
 import { type SolvedZone, topOfWaist } from "./zones.ts";
-
-const TWO = plain(2n);
-
-/** The slope at the side, a quarter step: 2ab / (a + b) where both rises have one sign, else 0. */
-function sideSlope(a: Quantity, b: Quantity): Quantity {
-  if (isZero(a) || isZero(b) || isNegative(a) !== isNegative(b)) return mul(a, plain(0n));
-  return div(mul(TWO, mul(a, b)), add(a, b));
-}
-
-/** A cubic between p and q with end slopes m and n (a step), at t from 0 to 1, exactly. */
-function hermite(p: Quantity, q: Quantity, m: Quantity, n: Quantity, t: Quantity): Quantity {
-  const t2 = mul(t, t);
-  const t3 = mul(t2, t);
-  const blend = sub(mul(plain(3n), t2), mul(TWO, t3));
-  const rise = mul(sub(q, p), blend);
-  const out = mul(m, add(sub(t3, mul(TWO, t2)), t));
-  const into = mul(n, sub(t3, t2));
-  return add(add(p, rise), add(out, into));
-}
 
 /** A length at a share of the waist seam (0 to 1 from centre front by the left), from the four measured ones. */
 export function curveAt(
@@ -51,11 +22,8 @@ export function curveAt(
   const onRight = compare(share, half) > 0;
   const side = onRight ? right : left;
   const quarters = mul(onRight ? sub(plain(1n), share) : share, plain(4n));
-  const slope = sideSlope(sub(side, front), sub(back, side));
-  const flat = mul(front, plain(0n));
-  return compare(quarters, plain(1n)) <= 0
-    ? hermite(front, side, flat, slope, quarters)
-    : hermite(side, back, slope, flat, sub(quarters, plain(1n)));
+  const points = [front, side, back].map((height, at) => ({ at: plain(at), height }));
+  return monotoneAt(points, quarters);
 }
 
 const STATIONS = [

@@ -1,8 +1,19 @@
 /** Published numbers that are no single value of a plan: units, tape readings, sharing out, what cannot be. */
 import { describe, expect, it } from "vitest";
-import { AREAL, div, fraction, inches, mul, plain, sum, toInches } from "../../src/quantity/quantity.ts";
+import {
+  AREAL,
+  div,
+  fraction,
+  inches,
+  millimetres,
+  mul,
+  plain,
+  sum,
+  toInches,
+} from "../../src/quantity/quantity.ts";
 import { readLength, readQuantity } from "../../src/quantity/read.ts";
 import { roundTo, share, tally } from "../../src/quantity/tape.ts";
+import { marksOf } from "../../src/solve/bites.ts";
 import { planOf } from "../recipes.ts";
 
 const inInches = (text: string): string => {
@@ -73,6 +84,17 @@ describe("row 23: 50 in over 9 spaces on eighths (workroom example)", () => {
       toInches(part).equals(2) ? "x" : ".",
     );
     expect(`${rhythm.join("")}${rhythm.join("")}`).toContain("x..x..x.");
+  });
+});
+
+describe("row 9: 28 cm, ends 2 cm in, taken as 15 gaps (NIMI, Dress Making, Trade Practical, p. 209; seen)", () => {
+  it("the true gap is 1.6 cm, and 16 marks stand on 15 gaps", () => {
+    const { parts } = share(millimetres("240"), 15, millimetres("1"));
+    expect(marksOf(parts).length).toBe(16);
+    expect(tally(parts).map(({ size, count }) => [size.value.toFraction(), count])).toEqual([["16", 15]]);
+  });
+  it("24 / 1.7 is 14.1: the book does not take the nearest whole number, which is 14", () => {
+    expect(roundTo(div(millimetres("240"), millimetres("17")), plain(1n)).value.toFraction()).toBe("14");
   });
 });
 

@@ -1,6 +1,6 @@
 /** Numbers that others published, held against whole plans. The data is in published.json, one row a case. */
 import { describe, expect, it } from "vitest";
-import { fraction, type Quantity, toInches } from "../../src/quantity/quantity.ts";
+import { add, fraction, type Quantity, sub, toInches } from "../../src/quantity/quantity.ts";
 import { readLength } from "../../src/quantity/read.ts";
 import type { Plan } from "../../src/solve/plan.ts";
 import { type Keys, planOf } from "../recipes.ts";
@@ -15,6 +15,12 @@ interface Row {
   readonly expected?: Record<string, string>;
   readonly near?: Record<string, readonly [string, string]>;
   readonly atLeast?: Record<string, string>;
+  /** Marks of one section: one more than its bites. */
+  readonly marks?: string;
+  /** Cloth less waist over one half of the skirt. */
+  readonly takenUp?: string;
+  /** Where the last whole breadth ends on the cloth. */
+  readonly cutting?: { breadths: number; end: string };
   readonly ratio?: { of: string; to: string; is: string; within: string };
 }
 
@@ -51,6 +57,22 @@ describe("published numbers", () => {
     }
     for (const [name, least] of Object.entries(row.atLeast ?? {})) {
       expect(toInches(quantityOf(plan, name)).compare(fraction(least))).toBeGreaterThanOrEqual(0);
+    }
+    if (row.marks) {
+      expect(plan.gauged.map(({ marks }) => String(marks.length))).toContain(row.marks);
+      for (const { marks, bites } of plan.gauged) expect(marks.length).toBe(bites.length + 1);
+    }
+    if (row.takenUp) {
+      const left = plan.gauged.filter(({ half }) => half === "left");
+      const up = left.map(({ cloth, waist }) => toInches(sub(cloth, waist))).reduce((a, b) => a.add(b));
+      expect(up.toFraction()).toBe(fraction(row.takenUp).toFraction());
+    }
+    if (row.cutting) {
+      const ends = plan.layout.pieces
+        .filter(({ name }) => name.startsWith("breadth"))
+        .map(({ y, length }) => toInches(add(y, length)));
+      expect(ends.length).toBe(row.cutting.breadths);
+      expect(ends.at(-1)?.toFraction()).toBe(expectedInches(row.cutting.end).toFraction());
     }
     if (row.ratio) {
       const ratio = expectedInches(row.ratio.of).div(toInches(quantityOf(plan, row.ratio.to)));
