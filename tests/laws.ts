@@ -12,6 +12,117 @@ type Json = ReturnType<typeof planJson>;
 const F = (text: string | number): Fraction => new Fraction(typeof text === "number" ? BigInt(text) : text);
 const total = (list: readonly Fraction[]): Fraction => list.reduce((a, b) => a.add(b), F(0));
 
+/** Tucks, flounces, pocket: where they lie, what they take, enough cloth, nothing where it cannot be sewn. */
+function trimLaws(
+  json: Json,
+  value: (name: string) => Fraction,
+  has: (name: string) => boolean,
+  law: (holds: boolean, words: string) => void,
+): void {
+  const shortest = json.balance
+    .map(({ finished }) => F(finished))
+    .reduce((a, b) => (b.compare(a) < 0 ? b : a));
+  const round = value("skirt.round");
+  const seam = value("skirt.seam");
+
+  // A tuck laid on the flat cloth: its two seam lines lie a depth from its crease; the tucks below are sewn out of it.
+  const depth = has("skirt.tucks.depth") ? value("skirt.tucks.depth") : F(0);
+  law(json.tucks.length === (has("skirt.tucks.count") ? value("skirt.tucks.count").valueOf() : 0), "tucks");
+  let flat = F(0);
+  json.tucks.forEach(({ seam: sewn, edge, crease }, i) => {
+    const lower = F(crease).sub(depth);
+    law(lower.compare(flat) >= 0, `tuck ${i + 1} begins above the one below it on the flat cloth`);
+    law(lower.sub(depth.mul(2 * i)).equals(F(sewn)), `tuck ${i + 1} is sewn at its height`);
+    law(F(sewn).sub(F(edge)).equals(depth), `tuck ${i + 1} hangs its depth`);
+    law(F(edge).compare(value("skirt.hem.depth")) >= 0, `tuck ${i + 1} hangs clear of the hem`);
+    law(F(sewn).compare(shortest) < 0, `tuck ${i + 1} lies below the waist seam`);
+    flat = F(crease).add(depth);
+  });
+  if (json.tucks.length > 0) {
+    const left = value("breadths.cut")
+      .sub(value("hem.allowance"))
+      .sub(depth.mul(2 * json.tucks.length));
+    const foot = left.sub(value("turnDown.opening")).sub(value("skirt.placket")).sub("1/4");
+    const across = json.tucks.filter((tuck) => F(tuck.seam).compare(foot) >= 0).length;
+    law(value("tucks.crossing").equals(F(across)), "tucks across the opening");
+    const unsewn = value("placket.unsewn").sub(depth.mul(2 * across));
+    law(
+      unsewn.equals(value("skirt.placket").add(value("turnDown.opening")).add("1/4")),
+      "unsewn, tucks taken",
+    );
+  }
+
+  let heading = F(0);
+  json.flounces.forEach((flounce, i) => {
+    law(
+      F(flounce.heading).sub(F(flounce.edge)).equals(value("skirt.flounces.depth")),
+      `depth of flounce ${i + 1}`,
+    );
+    law(F(flounce.edge).compare(0) >= 0, `flounce ${i + 1} does not hang below the hem`);
+    if (i > 0)
+      law(heading.sub(F(flounce.edge)).equals(value("skirt.flounces.lap")), `lap of flounce ${i + 1}`);
+    heading = F(flounce.heading);
+    law(heading.compare(shortest) < 0, `flounce ${i + 1} lies below the waist seam`);
+    for (const tuck of json.tucks) law(F(tuck.edge).compare(heading) > 0, "tucks hang above the flounces");
+  });
+  if (json.flounces.length > 0) {
+    const wished = value("skirt.flounces.fullness").mul(round);
+    const strips = value("flounces.strips");
+    const width = value("cloth.width").sub(value("cloth.selvedge").mul(2)).sub(seam.mul(2));
+    const cross = json.layout.pieces.some(({ name }) => name === "flounces, on the cross");
+    // Squared on both sides, since a strip on the cross is the root of 2 longer.
+    const reach = (n: Fraction): Fraction =>
+      n
+        .mul(width)
+        .pow(2)
+        ?.mul(cross ? 2 : 1) as Fraction;
+    law(reach(strips).compare(wished.mul(wished)) >= 0, "the strips reach the flounce's round");
+    law(reach(strips.sub(1)).compare(wished.mul(wished)) < 0, "one strip fewer would not");
+    const all = strips.mul(json.flounces.length);
+    law(value("flounces.pieces").equals(all), "strips of all flounces");
+    const cut = value("skirt.flounces.depth").add(seam.mul(2));
+    const along = value("flounces.along");
+    if (!cross) law(along.equals(cut), "a straight strip takes its depth");
+    else {
+      const over = along.mul(along).sub(cut.mul(cut).mul(2));
+      const less = along.sub(value("tape"));
+      law(over.compare(0) >= 0 && less.mul(less).compare(cut.mul(cut).mul(2)) < 0, "a strip on the cross");
+    }
+    const laid = json.layout.pieces.filter(({ name }) => name.startsWith("flounce"));
+    const length = total(laid.map((piece) => F(piece.length)));
+    law(
+      laid.every((piece) => F(piece.width).equals(value("cloth.width"))),
+      "flounce strips are whole widths",
+    );
+    law(length.equals(all.mul(along).add(cross ? value("cloth.width") : 0)), "cloth of the flounces");
+  }
+
+  law(
+    json.layout.pieces.filter(({ name }) => name.startsWith("pocket")).length === (json.pocket ? 4 : 0),
+    "pocket pieces",
+  );
+  if (!json.pocket) return;
+  const at = F(json.pocket.station);
+  law(
+    json.seams.some(({ station, kind }) => kind === "seam" && F(station).equals(at)),
+    "the pocket is in a plain seam",
+  );
+  law(
+    [F("1/4"), F("3/4")].some((side) => at.sub(side).abs().compare("1/8") <= 0),
+    "the pocket is at a side",
+  );
+  law(
+    value("pocket.from").sub(value("turnDown.pocket")).equals(value("skirt.pocketBelow")),
+    "pocket below the waist",
+  );
+  law(
+    value("pocket.to").sub(value("pocket.from")).equals(value("skirt.pocketSlit")),
+    "length of the pocket's slit",
+  );
+  for (const tuck of json.tucks)
+    law(F(tuck.seam).compare(value("pocket.foot")) < 0, "no tuck crosses the pocket");
+}
+
 /** Every law that does not hold, in words; empty for a good plan. */
 export function brokenLaws(plan: Plan): string[] {
   const json: Json = planJson(plan, "0");
@@ -43,7 +154,10 @@ export function brokenLaws(plan: Plan): string[] {
   // Lengths and balance: hem allowance, finished length and turn-down make the cut length at every station.
   const tape = value("tape");
   const cut = value("breadths.cut");
-  const allowance = value("hem.allowance");
+  const tucked = has("skirt.tucks.count")
+    ? value("skirt.tucks.count").mul(2).mul(value("skirt.tucks.depth"))
+    : F(0);
+  const allowance = value("hem.allowance").add(tucked);
   law(cut.div(tape).d === 1n, "the cut length lies on a tape mark");
   const least = value("balance.least");
   const longest = json.balance.reduce((a, b) => (F(b.finished).compare(a) > 0 ? F(b.finished) : a), F(0));
@@ -272,6 +386,19 @@ export function brokenLaws(plan: Plan): string[] {
     value("skirt.placket").add(value("turnDown.opening")),
     "unsewn from the cut top",
   );
+
+  trimLaws(json, value, has, law);
+  if (has("skirt.weight")) {
+    const facing = json.layout.pieces.some(({ name }) => name.startsWith("facing strip"));
+    const cloth = [
+      count.mul(value("cloth.width")).mul(cut),
+      facing ? value("facing.length").mul(value("facing.depth")) : F(0),
+      has("flounces.pieces")
+        ? value("flounces.pieces").mul(value("cloth.width")).mul(value("flounces.along"))
+        : F(0),
+    ];
+    same(value("skirt.weight"), total(cloth).mul(value("cloth.weight")), "weight");
+  }
 
   // Time.
   same(total(json.stages.map((stage) => F(stage.low))), value("work.low"), "stages, low");

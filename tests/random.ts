@@ -86,6 +86,29 @@ const settings: fc.Arbitrary<Keys> = fc.oneof(
 const maybe = (value: fc.Arbitrary<string>): fc.Arbitrary<string | null> =>
   fc.option(value, { nil: null, freq: 3 });
 
+/** Tucks, flounces and a pocket on some, and a petticoat with its own height off the floor now and then. */
+function trimmings(show: "in" | "cm") {
+  const seldom = <T>(value: fc.Arbitrary<T>): fc.Arbitrary<T | null> =>
+    fc.oneof({ weight: 2, arbitrary: fc.constant(null) }, { weight: 1, arbitrary: value });
+  const [tuck, flounce] =
+    show === "in"
+      ? [fc.constantFrom("1/8 in", "1/2 in", "1 in"), inches(2, 14, 4)]
+      : [fc.constantFrom("3 mm", "1 cm", "2.5 cm"), centimetres(5, 35)];
+  return {
+    garment: seldom(fc.constant("petticoat")),
+    pocket: seldom(fc.constant("true")),
+    tucks: seldom(fc.record({ count: fc.integer({ min: 1, max: 6 }).map(String), depth: tuck })),
+    flounces: seldom(
+      fc.record({
+        count: fc.integer({ min: 1, max: 4 }).map(String),
+        depth: flounce,
+        fullness: fc.constantFrom("4/3", "3/2", "1", "2"),
+        cut: fc.constantFrom("straight", "cross"),
+      }),
+    ),
+  };
+}
+
 function keysIn(show: "in" | "cm", r: Ranges): fc.Arbitrary<Keys> {
   const sides = fc.oneof(
     r.toFloor.map((side): Keys => ({ side })),
@@ -136,6 +159,7 @@ function keysIn(show: "in" | "cm", r: Ranges): fc.Arbitrary<Keys> {
       cord: maybe(fc.constantFrom("1/16 in", "1/8 in", "2 mm")),
       turning: maybe(fc.constantFrom("3/8 in", "5/8 in", "1.3 cm")),
       hooks: fc.constantFrom("one", "all-along"),
+      ...trimmings(show),
     })
     .map((x): Keys => {
       const opening: Keys = x.at.startsWith("front-") ? { at: x.at, "from-centre": x.from } : { at: x.at };
@@ -144,6 +168,7 @@ function keysIn(show: "in" | "cm", r: Ranges): fc.Arbitrary<Keys> {
       const piping: Keys = x.cord ? { piping: { cord: x.cord, turning: x.turning } } : {};
       return {
         show,
+        garment: x.garment,
         wearer: {
           waist: x.waist,
           ease: x.ease,
@@ -167,7 +192,10 @@ function keysIn(show: "in" | "cm", r: Ranges): fc.Arbitrary<Keys> {
         skirt: {
           breadths: x.breadths,
           seam: x.seam,
-          "off-floor": x.offFloor,
+          "off-floor": x.garment === null ? x.offFloor : null,
+          pocket: x.pocket,
+          tucks: x.tucks,
+          flounces: x.flounces,
           hem:
             x.kind === "faced"
               ? { kind: x.kind, depth: x.depth, cloth: x.facing }

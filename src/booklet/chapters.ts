@@ -10,6 +10,8 @@ export const CHAPTERS = [
   "cutting",
   "seams",
   "hem",
+  "tucks",
+  "flounces",
   "balance",
   "piping",
   "band",
@@ -33,6 +35,8 @@ export type Chapter = (typeof CHAPTERS)[number];
 
 /** Chapters that not every garment has, and when it has them. */
 const APPLIES: Partial<Record<Chapter, (plan: Plan) => boolean>> = {
+  tucks: ({ tucks }) => tucks.length > 0,
+  flounces: ({ flounces }) => flounces.length > 0,
   piping: ({ recipe }) => recipe.attach.piping !== undefined,
   band: ({ recipe }) => recipe.attach.to === "waistband",
   "bodice-edge": ({ recipe }) => recipe.attach.to !== "waistband",

@@ -22,6 +22,7 @@ import { flagsOf } from "./flags.ts";
 import { notionsOf } from "./notions.ts";
 import { Printed } from "./printed.ts";
 import { gaugedContext, partContext, pleatedContext } from "./section-context.ts";
+import { pocketWords, trimsContext } from "./trims.ts";
 
 export type Context = Record<string, unknown>;
 
@@ -68,6 +69,7 @@ export function contextOf(plan: Plan): Context {
     opening: plan.opening.station,
     longSide: plan.gauged.find((section) => section.longSide)?.longSide,
     ...edgeWords(plan),
+    ...pocketWords(plan),
   };
   context.is = flagsOf(plan);
   context.stations = plan.balance.map((station) => ({
@@ -122,9 +124,10 @@ export function contextOf(plan: Plan): Context {
   context.seams = plan.seams.map((seam) => ({
     station: sideOf(seam.station),
     alongTop: fromFront(seam.alongTop),
-    kind: seam.kind,
+    kind: plan.pocket && equal(seam.station, plan.pocket.share) ? `${seam.kind}, with the pocket` : seam.kind,
     half: less(seam.station, plain("1/2")) ? "left" : "right",
   }));
+  Object.assign(context, trimsContext(plan, onTape));
   context.ring = plan.breadths.map((breadth, i) => ({
     n: String(i + 1),
     name: breadth.name,

@@ -1,6 +1,7 @@
 /** What a chapter may ask with {{#if is.…}}. */
 import { compare, isNegative, isWhole, isZero, plain, type Quantity } from "../quantity/quantity.ts";
 import type { Plan } from "../solve/plan.ts";
+import { trimFlags } from "./trims.ts";
 
 /** Every flag, true or false, for this plan. */
 export function flagsOf(plan: Plan) {
@@ -82,6 +83,7 @@ export function flagsOf(plan: Plan) {
     ease: !isZero(wearer.ease),
     negativeEase: isNegative(wearer.ease),
     petticoat: recipe.garment === "petticoat",
+    ...trimFlags(plan),
     cfSeam: plan.seams.some(({ station }) => isZero(station)),
     cbSeam: plan.seams.some(({ station, kind }) => kind !== "slit" && compare(station, plain("1/2")) === 0),
     remainder: sections.some(({ remainder }) => !isZero(remainder)),

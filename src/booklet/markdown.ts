@@ -12,7 +12,7 @@ export interface ChapterText {
 }
 
 /**
- * Every chapter of the booklet, in order. `figures` gives each drawing's title by its name. Throws TemplateError when
+ * Every chapter of this garment's booklet, in order. `figures` gives each drawing's title by its name. Throws TemplateError when
  * a template asks for what is not there.
  */
 export function writeChapters(plan: Plan, figures: Readonly<Record<string, string>>): ChapterText[] {

@@ -1,6 +1,7 @@
 /** What to buy and have ready, with amounts from the plan. Thread is a supply, scissors a tool (schema.org HowTo). */
 import type { Plan } from "../solve/plan.ts";
 import { marked } from "./marks.ts";
+import { addTrims, trimsOfCloth } from "./trims.ts";
 
 export interface Notion {
   readonly thing: string;
@@ -17,7 +18,10 @@ export function notionsOf(plan: Plan): Notion[] {
     {
       thing: recipe.cloth.name,
       amount: `${value("cloth.buy")}, ${value("cloth.width")} wide`,
-      where: `breadths, ${recipe.attach.to === "bodice-edge" ? "" : "band, "}${recipe.attach.piping ? "piping, " : ""}placket`,
+      where: [
+        `breadths, ${recipe.attach.to === "bodice-edge" ? "" : "band, "}${recipe.attach.piping ? "piping, " : ""}placket`,
+        ...trimsOfCloth(plan),
+      ].join(", "),
       kind: "supply",
     },
   ];
@@ -39,6 +43,7 @@ export function notionsOf(plan: Plan): Notion[] {
     );
   if (recipe.skirt.braid) add("hem braid", value("braid.length"), "hem edge");
   add("gauging thread, strong and waxed", value("gauging.thread"), "the rows of gauging");
+  addTrims(plan, value, add);
   add("sewing thread", "one reel", "seams, hem, whipping");
   if (recipe.attach.piping)
     add("piping cord", `${value("piping.length")}, ${value("attach.piping.cord")} thick`, "the piped edge");

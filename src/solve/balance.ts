@@ -8,6 +8,7 @@ import { roundTo } from "../quantity/tape.ts";
 import type { Work } from "./context.ts";
 import { monotoneAt } from "./monotone.ts";
 import type { Plan, Station } from "./plan.ts";
+import { topOf } from "./trims.ts";
 import { type SolvedZone, topOfWaist } from "./zones.ts";
 
 /** A length at a share of the waist seam (0 to 1 from centre front by the left), from the four measured ones. */
@@ -41,11 +42,14 @@ const STATIONS = [
 const CURVE_PARTS = 64n;
 
 /** The eight stations and the curve. Needs the lengths and the zones. */
-export function solveBalance({ sheet }: Work, zones: readonly SolvedZone[]): Pick<Plan, "balance" | "curve"> {
+export function solveBalance(
+  { recipe, sheet }: Work,
+  zones: readonly SolvedZone[],
+): Pick<Plan, "balance" | "curve"> {
   const [front, left, right, back] = (["front", "left", "right", "back"] as const).map((s) =>
     sheet.get(`finished.${s}`),
   ) as [Quantity, Quantity, Quantity, Quantity];
-  const top = sheet.evaluate("breadths.cut - hem.allowance");
+  const top = sheet.get(topOf(recipe));
   const offFloor = sheet.get("skirt.offFloor");
   const seam = sheet.get("waist.seam");
   const tape = sheet.showing.tape;

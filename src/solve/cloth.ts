@@ -4,8 +4,10 @@ import { attachPieces } from "./attach.ts";
 import type { Work } from "./context.ts";
 import { layWithFacing } from "./facing.ts";
 import { PLACKET_STRIP_WIDTH } from "./finish.ts";
+import { flouncePieces } from "./flounces.ts";
 import type { Wanted } from "./layout.ts";
 import type { Breadth, Layout } from "./plan.ts";
+import { pocketPieces } from "./pocket.ts";
 
 /** Every piece cut from the skirt's own cloth, in the order of cutting: breadths, band and piping, facing, placket. */
 function piecesOf(
@@ -27,6 +29,7 @@ function piecesOf(
   pieces.push(...attachPieces({ recipe, sheet }));
   pieces.push(...facing);
   pieces.push({ name: "placket strip", width: PLACKET_STRIP_WIDTH, length: sheet.get("placket.strip") });
+  pieces.push(...flouncePieces({ recipe, sheet }), ...pocketPieces({ sheet }));
   return pieces;
 }
 

@@ -54,8 +54,9 @@ export function solveHem({ recipe, sheet }: Work): void {
 }
 
 /** What is left unsewn for the opening, measured from the cut top, and the strip that faces it. Needs turnDown.opening. */
-export function solvePlacket({ sheet }: Work): void {
-  sheet.set("placket.unsewn", "skirt.placket + turnDown.opening + 1/4 in");
+export function solvePlacket({ recipe, sheet }: Work): void {
+  const tucks = recipe.skirt.tucks ? " + tucks.crossing * tucks.each" : "";
+  sheet.set("placket.unsewn", `skirt.placket + turnDown.opening + 1/4 in${tucks}`);
   sheet.set("placket.strip", "2 * (placket.unsewn + 1 in)");
 }
 

@@ -80,6 +80,13 @@ export function planJson(plan: Plan, version: string) {
       closes,
     })),
     seams: plan.seams.map(({ station, kind }) => ({ station: exact(station), kind })),
+    tucks: plan.tucks.map(({ seam, edge, crease }) => ({
+      seam: exact(seam),
+      edge: exact(edge),
+      crease: exact(crease),
+    })),
+    flounces: plan.flounces.map(({ edge, heading }) => ({ edge: exact(edge), heading: exact(heading) })),
+    pocket: plan.pocket ? { station: exact(plan.pocket.share), alongTop: exact(plan.pocket.alongTop) } : null,
     layout: {
       width: exact(plan.layout.width),
       length: exact(plan.layout.length),

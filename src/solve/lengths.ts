@@ -1,6 +1,7 @@
 /** Lengths and balance at the four measured stations: hem first, and the difference goes into the turn-down. */
 import { compare, inches, less, sub } from "../quantity/quantity.ts";
 import type { Work } from "./context.ts";
+import { checkHeights, solveHeights, topOf } from "./trims.ts";
 
 /** Is any of the waist gauged? */
 export const isGauged = ({ fullness }: Work["recipe"]): boolean =>
@@ -12,6 +13,7 @@ export function solveLengths({ recipe, sheet, say }: Work): void {
     sheet.set(`finished.${station}`, `wearer.waistToFloor.${station} - skirt.offFloor`);
   }
   sheet.set("breadths.longest", "max(finished.front, finished.left, finished.right, finished.back)");
+  sheet.set("breadths.shortest", "min(finished.front, finished.left, finished.right, finished.back)");
   sheet.set(
     "hem.allowance",
     recipe.skirt.hem.kind === "faced" ? "skirt.seam" : "skirt.hem.depth + skirt.hem.turnIn",
@@ -24,17 +26,20 @@ export function solveLengths({ recipe, sheet, say }: Work): void {
     ? "max(skirt.leastTurnDown, gauging.lastRow + fullness.margin)"
     : "skirt.leastTurnDown";
   sheet.set("balance.least", recipe.skirt.turnDown ? "skirt.turnDown" : least);
-  sheet.set("breadths.cut", "ceil(breadths.longest + hem.allowance + balance.least, tape)");
+  solveHeights({ recipe, sheet, say });
+  const tucks = recipe.skirt.tucks ? " + tucks.takeUp" : "";
+  sheet.set("breadths.cut", `ceil(breadths.longest + hem.allowance${tucks} + balance.least, tape)`);
+  sheet.set("breadths.hemmed", "breadths.cut - hem.allowance");
+  if (recipe.skirt.tucks) sheet.set("tucks.left", "breadths.hemmed - tucks.takeUp");
   sheet.set(
     "breadths.allotted",
     recipe.cloth.repeat?.down ? "ceil(breadths.cut, cloth.repeat.down)" : "breadths.cut",
   );
   for (const station of ["front", "left", "right", "back"] as const) {
-    sheet.set(`turnDown.${station}`, `breadths.cut - hem.allowance - finished.${station}`);
+    sheet.set(`turnDown.${station}`, `${topOf(recipe)} - finished.${station}`);
   }
-  if (
-    sheet.evaluate("min(finished.front, finished.left, finished.right, finished.back)").value.compare(0) <= 0
-  ) {
+  if (sheet.get("breadths.shortest").value.compare(0) > 0) checkHeights({ recipe, sheet, say });
+  else {
     say({
       code: "no-length",
       level: "error",

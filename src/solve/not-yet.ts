@@ -11,12 +11,6 @@ interface NotYet {
 
 const NOT_YET: readonly NotYet[] = [
   {
-    path: "garment",
-    asked: (r) => r.garment === "petticoat",
-    what: "a petticoat",
-    instead: "write garment: skirt",
-  },
-  {
     path: "wearer.waist-height",
     asked: (r) => r.wearer.waistToFloor === undefined,
     what: "a length estimated over a hoop",
@@ -28,19 +22,6 @@ const NOT_YET: readonly NotYet[] = [
     what: "a set of sizes",
     instead: "write one recipe a size, without sizes",
   },
-  {
-    path: "skirt.tucks",
-    asked: (r) => r.skirt.tucks !== undefined,
-    what: "tucks",
-    instead: "leave tucks out",
-  },
-  {
-    path: "skirt.flounces",
-    asked: (r) => r.skirt.flounces !== undefined,
-    what: "flounces",
-    instead: "leave flounces out",
-  },
-  { path: "skirt.pocket", asked: (r) => r.skirt.pocket, what: "a pocket", instead: "write pocket: false" },
 ];
 
 /** Refuses what this version does not work out; true when everything asked for is. */

@@ -134,6 +134,31 @@ export interface SeamPlace {
   readonly kind: "seam" | "placket" | "slit";
 }
 
+/** One tuck, all lengths above the finished hem. */
+export interface Tuck {
+  /** Where it is sewn, and the edge it hangs down to, on the made skirt. */
+  readonly seam: Quantity;
+  readonly edge: Quantity;
+  /** Its crease on the flat cloth, before any tuck is sewn. */
+  readonly crease: Quantity;
+}
+
+/** One flounce, above the finished hem. */
+export interface FlouncePlace {
+  readonly edge: Quantity;
+  readonly heading: Quantity;
+}
+
+export interface PocketPlace {
+  readonly side: "left" | "right";
+  /** In words: "the right side", "the seam nearest the right side". */
+  readonly station: string;
+  /** From centre front by the left: on the waist seam, as a share of it, and along the flat top. */
+  readonly waist: Quantity;
+  readonly share: Quantity;
+  readonly alongTop: Quantity;
+}
+
 export interface Piece {
   readonly name: string;
   readonly x: Quantity;
@@ -190,6 +215,9 @@ export interface Plan {
     readonly station: string;
     readonly kind: "seam" | "slit";
   };
+  readonly tucks: readonly Tuck[];
+  readonly flounces: readonly FlouncePlace[];
+  readonly pocket?: PocketPlace;
   readonly layout: Layout;
   readonly stages: readonly Stage[];
   readonly messages: readonly Message[];

@@ -8,14 +8,17 @@ import { solveBreadths, solveWaist } from "./breadths.ts";
 import { solveCloth } from "./cloth.ts";
 import type { Work } from "./context.ts";
 import { solveHem, solvePlacket, solveThread, solveWhip } from "./finish.ts";
+import { solveFlounces } from "./flounces.ts";
 import { solveSections } from "./gauge.ts";
 import { solveLengths } from "./lengths.ts";
 import { checkWorkedOut } from "./not-yet.ts";
 import { type Opening, solveOpening } from "./opening.ts";
 import type { Plan, SeamPlace } from "./plan.ts";
+import { solvePocket } from "./pocket.ts";
 import { layRing, type Ring } from "./ring.ts";
 import { sensitivityOf } from "./sensitivity.ts";
 import { Sheet } from "./sheet.ts";
+import { flounceList, solveCrossing, topOf, tuckList } from "./trims.ts";
 import { warnOfSkirt } from "./warnings.ts";
 import { solveWeight } from "./weight.ts";
 import { solveWork } from "./work.ts";
@@ -45,13 +48,16 @@ export function solve(recipe: Recipe): Solved {
   const zones = solveZones(work);
   if (!zones) return { messages };
   const opening = solveOpening(work, ring, zones);
-  sheet.choose("turnDown.opening", turnDownAt(work, opening), "the turn-down curve at the opening");
+  sheet.choose("turnDown.opening", turnDownAt(work, opening.waist), "the turn-down curve at the opening");
+  solveCrossing(work);
   solvePlacket(work);
+  const pocket = solvePocket(work, ring, zones, opening, (waist) => turnDownAt(work, waist));
   const balance = solveBalance(work, zones);
   warnOfSkirt(work);
 
   const sections = solveSections(work, zones, opening);
   solveHem(work);
+  solveFlounces(work);
   solveAttach(work, opening);
   const layout = solveCloth(work, ring.breadths);
   if (!sections || !layout || failed()) return { messages };
@@ -60,7 +66,7 @@ export function solve(recipe: Recipe): Solved {
     solveWhip(work);
   }
   solveWeight(work);
-  const stages = solveWork(work, sections.gauged.length > 0);
+  const stages = solveWork(work);
   if (failed()) return { messages };
 
   const plan: Plan = {
@@ -78,6 +84,9 @@ export function solve(recipe: Recipe): Solved {
       station: opening.station,
       kind: opening.kind,
     },
+    tucks: tuckList(work),
+    flounces: flounceList(work),
+    ...(pocket ? { pocket } : {}),
     layout,
     stages,
     messages,
@@ -88,16 +97,16 @@ export function solve(recipe: Recipe): Solved {
 const shareOf = ({ sheet }: Work, waist: Quantity): Quantity =>
   plain(waist.value.div(sheet.get("waist.seam").value));
 
-function turnDownAt(work: Work, opening: Opening): Quantity {
-  const { sheet } = work;
+function turnDownAt(work: Work, waist: Quantity): Quantity {
+  const { recipe, sheet } = work;
   const finished = curveAt(
     sheet.get("finished.front"),
     sheet.get("finished.left"),
     sheet.get("finished.right"),
     sheet.get("finished.back"),
-    shareOf(work, opening.waist),
+    shareOf(work, waist),
   );
-  return sub(sheet.evaluate("breadths.cut - hem.allowance"), finished);
+  return sub(sheet.get(topOf(recipe)), finished);
 }
 
 function rowsOf({ recipe, sheet }: Work): Quantity[] {

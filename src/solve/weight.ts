@@ -9,7 +9,8 @@ const HEAVY = fraction("453.59237").mul(7);
 export function solveWeight({ recipe, sheet, say }: Work): void {
   if (!recipe.cloth.weight) return;
   const ownFacing = recipe.skirt.hem.kind === "faced" && recipe.skirt.hem.cloth === "own";
-  const breadths = "breadths.count * cloth.width * breadths.cut";
+  const flounces = recipe.skirt.flounces ? " + flounces.pieces * cloth.width * flounces.along" : "";
+  const breadths = `breadths.count * cloth.width * breadths.cut${flounces}`;
   const weight = sheet.set(
     "skirt.weight",
     `cloth.weight * (${ownFacing ? `${breadths} + facing.length * facing.depth` : breadths})`,

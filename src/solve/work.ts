@@ -28,20 +28,27 @@ const RATES: Record<"running" | "marking" | "gauging" | "whip", RateRange> = {
 const STAGES: readonly {
   name: string;
   rate: keyof typeof RATES;
-  count: "stitches.seams" | "stitches.hem" | "gauging.marks" | "gauging.bites" | "whip.stitches";
+  count:
+    | `stitches.${"seams" | "pocket" | "hem" | "tucks" | "flounces"}`
+    | "gauging.marks"
+    | "gauging.bites"
+    | "whip.stitches";
 }[] = [
   { name: "seams", rate: "running", count: "stitches.seams" },
+  { name: "pocket", rate: "running", count: "stitches.pocket" },
   { name: "hem", rate: "running", count: "stitches.hem" },
+  { name: "tucks", rate: "running", count: "stitches.tucks" },
+  { name: "flounces", rate: "running", count: "stitches.flounces" },
   { name: "marking", rate: "marking", count: "gauging.marks" },
   { name: "gauging", rate: "gauging", count: "gauging.bites" },
   { name: "whipping", rate: "whip", count: "whip.stitches" },
 ];
 
 /** Seconds of work for every stage, low and high, and their sums `work.low` and `work.high`. A recipe's own rate is both. */
-export function solveWork({ recipe, sheet }: Work, gauged: boolean): readonly Stage[] {
-  const done = STAGES.filter(({ rate }) => gauged || rate === "running");
+export function solveWork({ recipe, sheet }: Work): readonly Stage[] {
   sheet.set("stitches.seams", "breadths.seams * breadths.cut * 8 / (1 in)");
   sheet.set("stitches.hem", "2 * skirt.round * 6 / (1 in)");
+  if (recipe.skirt.tucks) sheet.set("stitches.tucks", "skirt.tucks.count * skirt.round * 8 / (1 in)");
   for (const [name, rate] of Object.entries(RATES)) {
     const own = recipe.work.rates[name as keyof typeof RATES];
     const put = (end: "low" | "high"): void => {
@@ -58,6 +65,7 @@ export function solveWork({ recipe, sheet }: Work, gauged: boolean): readonly St
     put("low");
     put("high");
   }
+  const done = STAGES.filter(({ count }) => sheet.has(count));
   const stages = done.map(
     ({ name, rate, count }): Stage => ({
       name,

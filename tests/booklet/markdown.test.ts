@@ -72,12 +72,44 @@ const GARMENTS: Record<string, Keys> = {
     },
   },
   "a piped waistband": { attach: { piping: { cord: "1/8 in" } } },
+  "tucks, flounces on the cross and a pocket": {
+    skirt: {
+      pocket: "true",
+      tucks: { count: "3", depth: "1/2 in" },
+      flounces: { count: "2", depth: "8 in", cut: "cross" },
+    },
+  },
+  "one tuck and one flounce, metric": {
+    show: "cm",
+    skirt: { tucks: { count: "1", depth: "1 cm" }, flounces: { count: "1", depth: "20 cm" } },
+  },
+  "flounces over opening and pocket, not gathered": {
+    skirt: { pocket: "true", flounces: { count: "3", depth: "11 in", fullness: "1" } },
+  },
+  "a petticoat with tucks over its opening": {
+    garment: "petticoat",
+    skirt: { hem: { kind: "turned" }, tucks: { count: "14", depth: "1 in" } },
+  },
   "light and whipped every other": { cloth: { weight: "40 g/m2" }, attach: { whip: "every-other" } },
 };
 
 describe("chapters", () => {
   it("each template is a chapter and each chapter has a template", () => {
     expect([...templateNames].sort()).toEqual([...CHAPTERS].sort());
+  });
+
+  it("of tucks and flounces stand in the booklets that have them, between hem and balance", () => {
+    expect(chaptersOf(planOf()).filter((name) => name === "tucks" || name === "flounces")).toEqual([]);
+    const trimmed = planOf({
+      skirt: { tucks: { count: "1", depth: "1/2 in" }, flounces: { count: "1", depth: "8 in" } },
+    });
+    expect(chaptersOf(trimmed)).toEqual(expect.arrayContaining(["tucks", "flounces"]));
+    expect(CHAPTERS.slice(CHAPTERS.indexOf("hem"), CHAPTERS.indexOf("balance") + 1)).toEqual([
+      "hem",
+      "tucks",
+      "flounces",
+      "balance",
+    ]);
   });
 
   describe.each(Object.entries(GARMENTS))("%s", (_, keys) => {

@@ -1,5 +1,6 @@
 /** Published numbers that are no single value of a plan: units, tape readings, sharing out, what cannot be. */
 import { describe, expect, it } from "vitest";
+import { readFormula } from "../../src/quantity/formula.ts";
 import {
   AREAL,
   div,
@@ -8,12 +9,14 @@ import {
   millimetres,
   mul,
   plain,
+  type Quantity,
   sum,
   toInches,
 } from "../../src/quantity/quantity.ts";
 import { readLength, readQuantity } from "../../src/quantity/read.ts";
 import { roundTo, share, tally } from "../../src/quantity/tape.ts";
 import { marksOf } from "../../src/solve/bites.ts";
+import { FLOUNCE_ROUND, STRIPS } from "../../src/solve/flounces.ts";
 import { planOf } from "../recipes.ts";
 
 const inInches = (text: string): string => {
@@ -32,6 +35,27 @@ describe("row 6: 60 in of 0.8 mm wool in three layers at 8 pleats an inch cannot
     expect(plan.values.get("gauging.packed")?.quantity.value.toFraction()).toBe("24/5");
     for (const section of plan.gauged)
       expect(section.spacing.value.compare(fraction("4.8"))).toBeGreaterThanOrEqual(0);
+  });
+});
+
+describe("row 16: 1.80 m at 3:1 takes 5.40 m; cloth 1.10 m: 5 strips, 15 cm each: 75 cm (NIMI, Dress Making, p. 212; seen)", () => {
+  const given: Record<string, Quantity> = {
+    "skirt.round": millimetres("1800"),
+    "skirt.flounces.fullness": plain(3n),
+    "flounces.round": millimetres("5400"),
+    "breadths.finished": millimetres("1100"),
+  };
+  const worked = (formula: string) => {
+    const result = readFormula(formula).evaluate((name) => given[name]);
+    return typeof result === "boolean" ? "" : result.value.toFraction();
+  };
+  it("by the formulas that the program shows", () => {
+    expect(worked(FLOUNCE_ROUND)).toBe("5400");
+    expect(worked(STRIPS.straight)).toBe("5");
+    expect(worked(`${STRIPS.straight} * 15 cm`)).toBe("750");
+  });
+  it("on the cross four would do: 4 x 1.10 x 1.414 is 6.22 m, 3 only 4.67 m", () => {
+    expect(worked(STRIPS.cross)).toBe("4");
   });
 });
 

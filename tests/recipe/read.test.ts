@@ -151,6 +151,35 @@ describe("what is left out", () => {
     ]);
   });
 
+  test("a petticoat hangs higher; tucks, flounces and pocket bring measures of their own", () => {
+    const texts = (source: string) =>
+      Object.fromEntries(good(source).given.map(({ path, text, source: from }) => [path, `${text} ${from}`]));
+    const trimmed = PLAIN.replace("title:", "garment: petticoat\ntitle:").replace(
+      "breadths: 3 1/2",
+      "breadths: 3 1/2, pocket: true, tucks: {count: 1, depth: 1 in}, flounces: {count: 2, depth: 9 in}",
+    );
+    const own = {
+      "skirt.off-floor": "3 1/2 in default",
+      "skirt.pocket-below": "2 1/2 in default",
+      "skirt.pocket-slit": "6 in default",
+      "skirt.pocket-length": "12 in default",
+      "skirt.pocket-width": "6 in default",
+      "skirt.pocket-facing": "2 in default",
+      "skirt.tucks.clear": "1 in default",
+      "skirt.flounces.above-hem": "1/2 in default",
+      "skirt.flounces.lap": "1 1/4 in default",
+      "skirt.flounces.clear": "1 in default",
+    };
+    expect(texts(trimmed)).toMatchObject(own);
+    const plain = texts(PLAIN);
+    for (const path of Object.keys(own).slice(1)) expect(plain[path]).toBeUndefined();
+    expect(texts(trimmed.replace("title:", "show: cm\ntitle:"))).toMatchObject({
+      "skirt.off-floor": "9 cm default",
+      "skirt.pocket-below": "6.5 cm default",
+      "skirt.flounces.lap": "3 cm default",
+    });
+  });
+
   test("gets those for centimetres with show: cm, whatever units the maker mixes", () => {
     const source = PLAIN.replace("title:", "show: cm\ntitle:").replace(
       "skirt: {breadths: 3 1/2}",

@@ -4,6 +4,8 @@ import { byDefault, choice, flag } from "../fields.ts";
 import { count, halves, length, number } from "../measures.ts";
 
 const TURNED = { path: "skirt.hem.kind", is: ["turned"] } as const;
+const PETTICOAT = { path: "garment", is: ["petticoat"] } as const;
+const POCKET = { path: "skirt.pocket", is: ["true"] } as const;
 
 const HEM = block(
   "the hem",
@@ -43,6 +45,12 @@ const HEM = block(
 const TUCKS = block("tucks above the hem", {
   count: count({ about: "how many", example: "3", least: "1", most: "50" }),
   depth: length({ about: "depth of one, folded", example: "1/2 in", above: "0 in", most: "20 in" }),
+  clear: length({
+    about: "clearance of the highest tuck below the opening and the pocket",
+    example: "1 in",
+    byDefault: byDefault("1 in", "2.5 cm"),
+    fixed: true,
+  }),
 });
 
 const FLOUNCES = block("flounces", {
@@ -60,7 +68,29 @@ const FLOUNCES = block("flounces", {
     example: "straight",
     byDefault: byDefault("straight"),
   }),
+  "above-hem": length({
+    about: "lowest edge of the lowest flounce, above the hem edge",
+    example: "1/2 in",
+    byDefault: byDefault("1/2 in", "12 mm"),
+    fixed: true,
+  }),
+  lap: length({
+    about: "how far a flounce hangs over the heading of the one below it",
+    example: "1 1/4 in",
+    byDefault: byDefault("1 1/4 in", "3 cm"),
+    fixed: true,
+  }),
+  clear: length({
+    about: "clearance of the highest heading below the opening and the pocket",
+    example: "1 in",
+    byDefault: byDefault("1 in", "2.5 cm"),
+    fixed: true,
+  }),
 });
+
+/** A measure of the pocket: it has an effect only where there is one. */
+const ofPocket = (about: string, inInches: string, inCm: string) =>
+  length({ about, example: inInches, byDefault: byDefault(inInches, inCm), fixed: true, when: POCKET });
 
 export const SKIRT = block("the skirt", {
   breadths: optional(
@@ -90,7 +120,10 @@ export const SKIRT = block("the skirt", {
   "off-floor": length({
     about: "height of the finished hem above the floor, the same everywhere",
     example: "2 in",
-    byDefault: byDefault("2 in", "5 cm"),
+    byDefault: [
+      { in: "3 1/2 in", cm: "9 cm", when: PETTICOAT },
+      { in: "2 in", cm: "5 cm" },
+    ],
     least: "0 in",
     most: "75 in",
   }),
@@ -118,6 +151,11 @@ export const SKIRT = block("the skirt", {
     most: "40 in",
   }),
   pocket: flag({ about: "a pocket in the seam", byDefault: byDefault("false") }),
+  "pocket-below": ofPocket("head of the pocket's slit, below the waist seam", "2 1/2 in", "6.5 cm"),
+  "pocket-slit": ofPocket("length of the pocket's slit", "6 in", "15 cm"),
+  "pocket-length": ofPocket("finished length of the pocket's bag", "12 in", "30 cm"),
+  "pocket-width": ofPocket("finished width of the pocket's bag", "6 in", "15 cm"),
+  "pocket-facing": ofPocket("finished width of the facing inside the pocket's mouth", "2 in", "5 cm"),
   tucks: optional(TUCKS),
   flounces: optional(FLOUNCES),
 });

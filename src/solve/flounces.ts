@@ -1,0 +1,53 @@
+/** What flounces are cut from: strips, their rings, cloth on the straight or on the cross, thread (trade: trimmings). */
+import { toCount } from "../quantity/quantity.ts";
+import type { Work } from "./context.ts";
+import type { Wanted } from "./layout.ts";
+
+/** The round of one flounce as wished. */
+export const FLOUNCE_ROUND = "skirt.flounces.fullness * skirt.round";
+/** Strips for one flounce: straight, or on the cross, where a strip is the root of 2 longer (compared exactly). */
+export const STRIPS = {
+  straight: "ceil(flounces.round / breadths.finished)",
+  cross: "diagonal(flounces.round / (2 * breadths.finished), 1)",
+} as const;
+
+/** Strips, rings and cloth of the flounces. Whole strips are used, so a flounce is at least as full as wished. */
+export function solveFlounces({ recipe, sheet }: Work): void {
+  const { flounces } = recipe.skirt;
+  if (!flounces) return;
+  const cross = flounces.cut === "cross";
+  sheet.set("flounces.round", FLOUNCE_ROUND);
+  sheet.set("flounces.strips", STRIPS[flounces.cut]);
+  sheet.set("flounces.pieces", "skirt.flounces.count * flounces.strips");
+  sheet.set("flounces.cut", "skirt.flounces.depth + 2 * skirt.seam");
+  sheet.set("flounces.along", cross ? "diagonal(flounces.cut, tape)" : "flounces.cut");
+  if (cross) {
+    sheet.set("flounces.strip", "diagonal(breadths.usable, tape)");
+    sheet.set("flounces.block", "cloth.width + flounces.pieces * flounces.along");
+  }
+  sheet.set("flounces.each", cross ? "diagonal(breadths.finished, tape)" : "breadths.finished");
+  sheet.set("flounces.ring", "flounces.strips * flounces.each");
+  sheet.set("flounces.quarter", "flounces.ring / 4");
+  sheet.set("flounces.drawn", "skirt.round / 4");
+  sheet.set("flounces.fullness", "flounces.ring / skirt.round");
+  sheet.set("flounces.thread", "skirt.flounces.count * (flounces.ring + 4 * fullness.threadEnds)");
+  sheet.set(
+    "stitches.flounces",
+    "flounces.pieces * flounces.cut * 8 / (1 in) + skirt.flounces.count * (2 * flounces.ring + skirt.round) * 6 / (1 in)",
+  );
+}
+
+/** The strips as they lie on the cloth. On the cross they lie side by side in one block with a corner over at each end. */
+export function flouncePieces({ recipe, sheet }: Pick<Work, "recipe" | "sheet">): Wanted[] {
+  const { flounces } = recipe.skirt;
+  if (!flounces) return [];
+  const width = sheet.get("cloth.width");
+  if (flounces.cut === "cross")
+    return [{ name: "flounces, on the cross", width, length: sheet.get("flounces.block") }];
+  const length = sheet.get("flounces.cut");
+  return Array.from({ length: toCount(sheet.get("flounces.pieces")) }, (_, i) => ({
+    name: `flounce strip ${i + 1}`,
+    width,
+    length,
+  }));
+}
