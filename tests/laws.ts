@@ -6,6 +6,7 @@ import Fraction from "fraction.js";
 import { planJson } from "../src/solve/json.ts";
 import type { Plan } from "../src/solve/plan.ts";
 import { edgeLaws } from "./edge-laws.ts";
+import { brokenEstimates } from "./laws-over-hoop.ts";
 
 type Json = ReturnType<typeof planJson>;
 
@@ -198,7 +199,8 @@ export function brokenLaws(plan: Plan): string[] {
   };
   for (const station of json.balance) {
     const key = given[station.station];
-    if (key) same(F(station.toFloor), value(`wearer.waistToFloor.${key}`), `${station.station} as measured`);
+    const measured = has("domed.front") ? `domed.${key}` : `wearer.waistToFloor.${key}`;
+    if (key) same(F(station.toFloor), value(measured), `${station.station} as measured`);
   }
   plan.balance.forEach((station) => {
     const marks = [station.finishedMark, station.turnDownMark].map((q) =>
@@ -211,6 +213,8 @@ export function brokenLaws(plan: Plan): string[] {
     law(F(station.alongTop).compare(along) > 0, "stations run one way round");
     along = F(station.alongTop);
   }
+
+  broken.push(...brokenEstimates(json));
 
   // Sections: the ring is covered once; bites sum; needles' marks; limits.
   same(total(json.sections.map((section) => F(section.waist))), waist, "the sections' waists");
@@ -398,6 +402,17 @@ export function brokenLaws(plan: Plan): string[] {
         : F(0),
     ];
     same(value("skirt.weight"), total(cloth).mul(value("cloth.weight")), "weight");
+  }
+  // Cost: what is priced, to the cent, adds up.
+  if (has("cost.low")) {
+    const sumOf = (...names: string[]): Fraction => total(names.filter(has).map(value));
+    same(sumOf("cost.cloth", "cost.notions", "cost.workLow"), value("cost.low"), "cost, low");
+    same(sumOf("cost.cloth", "cost.notions", "cost.workHigh"), value("cost.high"), "cost, high");
+    const near = (name: string, wanted: Fraction): void =>
+      law(value(name).sub(wanted).abs().compare(F("1/200")) <= 0, `${name} is within half a cent`);
+    if (has("cost.cloth")) near("cost.cloth", value("cloth.buy").mul(value("work.price.cloth")));
+    if (has("cost.workLow")) near("cost.workLow", value("work.low").mul(value("work.price.hour")));
+    if (has("cost.workHigh")) near("cost.workHigh", value("work.high").mul(value("work.price.hour")));
   }
 
   // Time.

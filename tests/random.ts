@@ -153,6 +153,19 @@ function keysIn(show: "in" | "cm", r: Ranges): fc.Arbitrary<Keys> {
       from: fc.constantFrom("2 in", "4 1/4 in", "9.3 cm"),
       setting: settings,
       across: maybe(fc.constantFrom("3/8 in", "1/4 in", "1 cm")),
+      estimate: fc.constantFrom(null, null, null, "1", "4/5", "5/4"),
+      hoop: fc.integer({ min: 60, max: 150 }).map((n) => `${n} in`),
+      steel: fc.integer({ min: 4, max: 14 }).map((n) => `${n} in`),
+      offset: fc.constantFrom("0 in", "1 1/2 in", "6 cm"),
+      price: fc.record(
+        {
+          cloth: fc.constantFrom("9.50 per yd", "7 per m", "0.35/yd"),
+          notions: fc.constantFrom("12.00", "0.5"),
+          hour: fc.constantFrom("22.00", "3.33"),
+          currency: fc.constantFrom("GBP", "XTS"),
+        },
+        { requiredKeys: [] },
+      ),
       made: maybe(fc.constantFrom("-1/4 in", "1/8 in")),
       bandFrom: fc.constantFrom("one-piece", "faced"),
       to: fc.constantFrom("waistband", "waistband", "bodice-edge", "part-band"),
@@ -172,7 +185,13 @@ function keysIn(show: "in" | "cm", r: Ranges): fc.Arbitrary<Keys> {
         wearer: {
           waist: x.waist,
           ease: x.ease,
-          "waist-to-floor": { front: x.front, side: null, ...x.sides, back: x.back },
+          ...(x.estimate
+            ? {
+                "waist-to-floor": null,
+                "waist-height": x.front,
+                hoop: { round: x.hoop, height: x.steel, shape: x.estimate, offset: x.offset },
+              }
+            : { "waist-to-floor": { front: x.front, side: null, ...x.sides, back: x.back } }),
         },
         cloth: {
           width: x.width,
@@ -210,6 +229,7 @@ function keysIn(show: "in" | "cm", r: Ranges): fc.Arbitrary<Keys> {
           ...x.setting,
         },
         attach: { to, band: { from: x.bandFrom }, ...piping, "placket-hooks": x.hooks, opening },
+        ...(Object.keys(x.price).length > 0 ? { work: { price: x.price } } : {}),
       };
     });
 }

@@ -5,6 +5,7 @@ import type { Plan } from "../solve/plan.ts";
 export const CHAPTERS = [
   "at-a-glance",
   "cautions",
+  "evidence",
   "measures",
   "cloth",
   "cutting",

@@ -18,6 +18,8 @@ import type { GaugedSection, Plan, Stage, TrialRow } from "../solve/plan.ts";
 import { biteAfter } from "../solve/sensitivity.ts";
 import { printTime, TIME_STEP_MINUTES } from "../solve/shown.ts";
 import { edgeWords, pipingStrips } from "./edge.ts";
+import { estimatesContext, isEstimated } from "./estimates.ts";
+import { evidenceContext } from "./evidence.ts";
 import { flagsOf } from "./flags.ts";
 import { notionsOf } from "./notions.ts";
 import { Printed } from "./printed.ts";
@@ -147,6 +149,7 @@ export function contextOf(plan: Plan): Context {
     ...recipe.given.filter(({ source }) => source === "default").map(({ path, text }) => ({ path, text })),
     ...recipe.chosenByDefault.map(({ path, text }) => ({ path, text })),
   ];
+  Object.assign(context, estimatesContext(plan), evidenceContext(plan));
   context.workings = [...plan.values.values()].map((value) => ({
     name: value.name,
     shown: value.shown,
@@ -205,6 +208,7 @@ function trialContext(row: TrialRow, plan: Plan) {
 
 function piecesContext(plan: Plan, onTape: (q: Quantity) => string) {
   const groups = new Map<string, { name: string; count: number; width: string; length: string }>();
+  const estimated = isEstimated(plan);
   for (const piece of plan.layout.pieces) {
     const name = piece.name.replace(/ \d+$/, "");
     const width = onTape(piece.width);
@@ -218,7 +222,11 @@ function piecesContext(plan: Plan, onTape: (q: Quantity) => string) {
   const rank = (name: string): number => (order.indexOf(name) + order.length + 1) % (order.length + 1);
   return [...groups.values()]
     .sort((a, b) => rank(a.name) - rank(b.name))
-    .map((group) => ({ ...group, count: String(group.count) }));
+    .map((group) => ({
+      ...group,
+      count: String(group.count),
+      ofEstimate: estimated && /breadth|placket/.test(group.name),
+    }));
 }
 
 /** Stage times on five minutes, so rounded that they add up to the printed whole. */

@@ -1,6 +1,8 @@
 /** What a chapter may ask with {{#if is.…}}. */
 import { compare, isNegative, isWhole, isZero, plain, type Quantity } from "../quantity/quantity.ts";
 import type { Plan } from "../solve/plan.ts";
+import { isEstimated } from "./estimates.ts";
+import { evidenceFlags } from "./evidence.ts";
 import { trimFlags } from "./trims.ts";
 
 /** Every flag, true or false, for this plan. */
@@ -86,6 +88,12 @@ export function flagsOf(plan: Plan) {
     ...trimFlags(plan),
     cfSeam: plan.seams.some(({ station }) => isZero(station)),
     cbSeam: plan.seams.some(({ station, kind }) => kind !== "slit" && compare(station, plain("1/2")) === 0),
+    estimatedLengths: isEstimated(plan),
+    cost: plan.values.has("cost.low"),
+    costCloth: plan.values.has("cost.cloth"),
+    costNotions: plan.values.has("cost.notions"),
+    costWork: plan.values.has("cost.workLow"),
+    ...evidenceFlags(plan),
     remainder: sections.some(({ remainder }) => !isZero(remainder)),
     evenTurnDown: balance.every(
       ({ turnDown }) => balance[0] !== undefined && compare(turnDown, balance[0].turnDown) === 0,

@@ -1,5 +1,6 @@
 /** What to buy and have ready, with amounts from the plan. Thread is a supply, scissors a tool (schema.org HowTo). */
 import type { Plan } from "../solve/plan.ts";
+import { isEstimated, MARK } from "./estimates.ts";
 import { marked } from "./marks.ts";
 import { addTrims, trimsOfCloth } from "./trims.ts";
 
@@ -17,7 +18,7 @@ export function notionsOf(plan: Plan): Notion[] {
   const list: Notion[] = [
     {
       thing: recipe.cloth.name,
-      amount: `${value("cloth.buy")}, ${value("cloth.width")} wide`,
+      amount: `${value("cloth.buy")}, ${value("cloth.width")} wide${isEstimated(plan) ? ` (${MARK})` : ""}`,
       where: [
         `breadths, ${recipe.attach.to === "bodice-edge" ? "" : "band, "}${recipe.attach.piping ? "piping, " : ""}placket`,
         ...trimsOfCloth(plan),

@@ -6,6 +6,8 @@ import { nearestWhole, roundTo } from "./tape.ts";
 export interface Showing {
   readonly show: "in" | "cm";
   readonly tape: Quantity;
+  /** What stands after a sum of money; nothing when the recipe names no currency. */
+  readonly currency?: string | undefined;
 }
 
 /** A rational as a vulgar fraction: `26 1/2`, `-3/4`, `12`. */

@@ -6,7 +6,7 @@ import type { Filled } from "./schema/recipe.ts";
 import { tidy } from "./tidy.ts";
 
 /** Everything of a recipe that comes from its keys alone. Rules between keys must have been checked. */
-export type Measured = Omit<Recipe, "given" | "chosenByDefault" | "places" | "body">;
+export type Measured = Omit<Recipe, "evidence" | "given" | "chosenByDefault" | "places" | "body">;
 
 export function buildRecipe(filled: Filled): Measured {
   const { title, garment, year, show, tape } = filled;
@@ -105,4 +105,4 @@ function attachOf(attach: Filled["attach"]): Attach {
   });
 }
 
-const workOf = ({ rates }: Filled["work"]): Work => ({ rates });
+const workOf = ({ rates, price }: Filled["work"]): Work => tidy({ rates, price });

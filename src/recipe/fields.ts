@@ -101,12 +101,7 @@ export function flag(options: Omit<Options, "example">): Field<boolean> {
 }
 
 /** A text of a fixed pattern, kept as it is written. */
-export function pattern(
-  kind: "money" | "price" | "currency",
-  shape: RegExp,
-  wanted: string,
-  options: Options,
-): Field<string> {
+export function pattern(kind: "currency", shape: RegExp, wanted: string, options: Options): Field<string> {
   return field({ kind, ...options }, (written) =>
     shape.test(written.trim())
       ? { value: written.trim() }

@@ -20,7 +20,15 @@ export type Kind =
   | "currency";
 
 /** Kinds whose values are quantities: these are the measures of a recipe. */
-export const MEASURES: ReadonlySet<Kind> = new Set<Kind>(["length", "number", "share", "weight", "rate"]);
+export const MEASURES: ReadonlySet<Kind> = new Set<Kind>([
+  "length",
+  "number",
+  "share",
+  "weight",
+  "rate",
+  "money",
+  "price",
+]);
 
 /** Holds when the value at `path`, as text, is one of these; undefined stands for "not given". */
 export interface When {

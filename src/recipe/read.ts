@@ -2,13 +2,15 @@
 import { buildRecipe } from "./build.ts";
 import { checkRules } from "./check/check.ts";
 import { fillDefaults } from "./defaults.ts";
+import { type ReadEvidence, readEvidence } from "./evidence.ts";
 import { frontMatter } from "./front-matter.ts";
 import { listGiven, SIDE, SIDES } from "./given.ts";
 import { Source } from "./lines.ts";
 import type { Message, Place } from "./message.ts";
+import { type Block, emptyBlock } from "./node.ts";
 import { messageOf, type Problem } from "./problem.ts";
 import type { Recipe } from "./recipe.ts";
-import { FRONT_MATTER } from "./schema/recipe.ts";
+import { type Filled, FRONT_MATTER } from "./schema/recipe.ts";
 import { structure } from "./structure.ts";
 import { type Places, readTree, type Tree } from "./tree.ts";
 import { readValues } from "./values.ts";
@@ -20,6 +22,12 @@ export interface ReadRecipe {
   readonly messages: readonly Message[];
 }
 
+/** The list of originals beside a recipe, as text. */
+export interface EvidenceText {
+  readonly file: string;
+  readonly text: string;
+}
+
 /**
  * Reads a recipe.
  *
@@ -28,8 +36,9 @@ export interface ReadRecipe {
  *
  * @param file the file's name, for messages
  * @param text the whole file: front matter and body
+ * @param evidence the list of dated originals beside it, if there is one; what is wrong with it is told after the recipe
  */
-export function readRecipe(file: string, text: string): ReadRecipe {
+export function readRecipe(file: string, text: string, evidence?: EvidenceText): ReadRecipe {
   const source = new Source(file, text);
   const front = frontMatter(source);
   if ("code" in front) return { messages: [front] };
@@ -38,7 +47,11 @@ export function readRecipe(file: string, text: string): ReadRecipe {
   const start = source.place(0, 3);
   const shaped = structure(tree.root, tree.places, start);
   const written = (path: string): boolean => tree.places.has(path) || shaped.meant.has(path);
-  const root = fillDefaults(shaped.root, FRONT_MATTER, written);
+  const base: Block =
+    evidence && !written("evidence")
+      ? Object.assign(emptyBlock(), shaped.root, { evidence: emptyBlock() })
+      : shaped.root;
+  const root = fillDefaults(base, FRONT_MATTER, written);
   const values = readValues(root);
 
   const messages = [...shaped.messages];
@@ -49,16 +62,27 @@ export function readRecipe(file: string, text: string): ReadRecipe {
     const place = atKey ? keyOf(tree, path, start) : placeOf(tree, path, start, problem);
     messages.push(messageOf(problem, path, place, level));
   }
-  const all = [...tree.messages, ...sound(messages, tree)].sort(inFileOrder);
+  const keys = values.partly.evidence;
+  const list = evidence && readEvidence(evidence.file, evidence.text, keys?.["skip-bad-rows"]);
+  const all = [...[...tree.messages, ...sound(messages, tree)].sort(inFileOrder), ...(list?.messages ?? [])];
   if (!values.filled || all.some((message) => message.level === "error")) return { messages: all };
   return {
     recipe: {
       ...buildRecipe(values.filled),
+      ...evidenceOf(values.filled, list),
       ...listGiven(root, values.filled, (path) => tree.places.has(path)),
       places: placesOf(tree),
       body: front.body,
     },
     messages: all,
+  };
+}
+
+function evidenceOf({ evidence }: Filled, list: ReadEvidence | undefined): Pick<Recipe, "evidence"> {
+  if (!evidence) return {};
+  const { window, "skip-bad-rows": skipBadRows } = evidence;
+  return {
+    evidence: { window, skipBadRows, skipped: list?.skipped ?? 0, ...(list ? { rows: list.rows } : {}) },
   };
 }
 

@@ -148,6 +148,42 @@ export interface Work {
     readonly gauging?: Quantity;
     readonly whip?: Quantity;
   };
+  readonly price?: Price;
+}
+
+/** What the maker pays; what is not given is not counted. */
+export interface Price {
+  /** Money for a length. */
+  readonly cloth?: Quantity;
+  /** All of them together. */
+  readonly notions?: Quantity;
+  /** Money for a time. */
+  readonly hour?: Quantity;
+  /** The three letters printed after every sum. */
+  readonly currency?: string;
+}
+
+/** How an original's fullness is set to its waist. */
+export type Setting = Method | "knife" | "box" | "double-box" | "gathered" | "flat" | "other";
+
+/** One dated original. */
+export interface EvidenceRow {
+  readonly year: number;
+  readonly fibre?: Fibre;
+  readonly sheer?: boolean;
+  readonly set: Setting;
+  readonly seen?: string;
+  readonly note?: string;
+}
+
+/** The maker's list of dated originals, and how it is counted. */
+export interface Evidence {
+  /** Years before and after. */
+  readonly window: Quantity;
+  readonly skipBadRows: boolean;
+  /** Absent when there is no evidence.csv beside the recipe. */
+  readonly rows?: readonly EvidenceRow[];
+  readonly skipped: number;
 }
 
 /** One measure the recipe gives or a default fills in, by the recipe's own path (`skirt.hem.depth`). */
@@ -171,6 +207,8 @@ export interface Recipe {
   readonly fullness: Fullness;
   readonly attach: Attach;
   readonly work: Work;
+  /** Absent when the recipe says nothing of it and there is no list. */
+  readonly evidence?: Evidence;
   /** Every measure, in the order of the recipe reference, defaults included. */
   readonly given: readonly Given[];
   /** Choices that are not measures and were filled in by default: path and the word chosen. */

@@ -1,7 +1,9 @@
 /** Reads, solves and writes one project; the messages carry the path as the user gave it. */
+import { dirname, join } from "node:path";
 import { makeBooklet } from "../booklet/booklet.ts";
+import { EVIDENCE_FILE } from "../recipe/evidence.ts";
 import { type Message, messageText } from "../recipe/message.ts";
-import { readRecipe } from "../recipe/read.ts";
+import { type EvidenceText, readRecipe } from "../recipe/read.ts";
 import type { Plan } from "../solve/plan.ts";
 import { solve } from "../solve/solve.ts";
 import type { Project } from "./find.ts";
@@ -14,9 +16,11 @@ export interface Outcome {
   readonly plan?: Plan;
   /** The recipe's text, for showing lines. */
   readonly source: string;
+  /** The text of evidence.csv, where there is one. */
+  readonly evidence?: string;
 }
 
-/** Larger recipes are refused before they are read. */
+/** Larger recipes and lists are refused before they are read. */
 export const LARGEST_RECIPE = 1024 * 1024;
 
 function decoded(bytes: Uint8Array): string | undefined {
@@ -27,13 +31,37 @@ function decoded(bytes: Uint8Array): string | undefined {
   }
 }
 
-const refused = (project: Project, code: string, text: string, hint: string): Outcome => ({
+const refused = (
+  project: Project,
+  code: string,
+  text: string,
+  hint: string,
+  file = "recipe.md",
+): Outcome => ({
   project,
   source: "",
-  messages: [
-    { code, level: "error", text, hint, place: { file: "recipe.md", line: 1, column: 1, length: 1 } },
-  ],
+  messages: [{ code, level: "error", text, hint, place: { file, line: 1, column: 1, length: 1 } }],
 });
+
+/** The list of originals beside a recipe: its text, nothing, or why it cannot be read. */
+function evidenceOf(world: World, project: Project): EvidenceText | Outcome | undefined {
+  const path = join(dirname(project.recipe), EVIDENCE_FILE);
+  if (world.kind(path) !== "file") return undefined;
+  const bytes = world.read(path);
+  if (bytes.length > LARGEST_RECIPE) {
+    return refused(
+      project,
+      "too-large",
+      `the list is ${bytes.length} bytes long; at most ${LARGEST_RECIPE}`,
+      "keep one line for each original",
+      EVIDENCE_FILE,
+    );
+  }
+  const text = decoded(bytes);
+  return text === undefined
+    ? refused(project, "not-text", "the list is not UTF-8 text", "save it as UTF-8", EVIDENCE_FILE)
+    : { file: EVIDENCE_FILE, text };
+}
 
 /** Reads a recipe and works it out; writes nothing. */
 export function checkProject(world: World, project: Project): Outcome {
@@ -49,12 +77,15 @@ export function checkProject(world: World, project: Project): Outcome {
   const source = decoded(bytes);
   if (source === undefined)
     return refused(project, "not-text", "the recipe is not UTF-8 text", "save it as UTF-8");
-  const read = readRecipe("recipe.md", source);
+  const evidence = evidenceOf(world, project);
+  if (evidence && "messages" in evidence) return evidence;
+  const known = evidence ? { project, source, evidence: evidence.text } : { project, source };
+  const read = readRecipe("recipe.md", source, evidence);
   if (!read.recipe || read.messages.some(({ level }) => level === "error"))
-    return { project, source, messages: read.messages };
+    return { ...known, messages: read.messages };
   const solved = solve(read.recipe);
   const messages = [...read.messages, ...solved.messages];
-  return solved.plan ? { project, source, messages, plan: solved.plan } : { project, source, messages };
+  return solved.plan ? { ...known, messages, plan: solved.plan } : { ...known, messages };
 }
 
 /** Builds a project into `out`. With errors nothing is written and an older booklet stays as it was. */
@@ -65,11 +96,17 @@ export function buildProject(world: World, project: Project, out: string): Outco
 }
 
 /** An outcome's messages as text, each with its place by the path the user gave. */
-export function outcomeText({ project, messages, source }: Outcome): string {
-  return messages.map((message) => messageText(atPath(message, project), source)).join("\n");
+export function outcomeText({ project, messages, source, evidence }: Outcome): string {
+  return messages
+    .map((message) => messageText(atPath(message, project), inList(message) ? evidence : source))
+    .join("\n");
 }
+
+const inList = ({ place }: Message): boolean => place?.file === EVIDENCE_FILE;
 
 /** A message whose place names the file as the user did. */
 export function atPath(message: Message, project: Project): Message {
-  return message.place ? { ...message, place: { ...message.place, file: project.shown } } : message;
+  if (!message.place) return message;
+  const file = inList(message) ? join(dirname(project.shown), EVIDENCE_FILE) : project.shown;
+  return { ...message, place: { ...message.place, file } };
 }

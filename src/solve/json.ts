@@ -1,12 +1,14 @@
 /** plan.json: the plan as data for other programs. Lengths are exact rationals of inches as text. */
+import { decimal, ends } from "../quantity/print.ts";
 import { type Fraction, LENGTH, MONEY, PLAIN, type Quantity, toInches } from "../quantity/quantity.ts";
 import { tally } from "../quantity/tape.ts";
 import type { Plan, Section } from "./plan.ts";
 
 const text = (f: Fraction): string => f.toFraction();
 
-/** A quantity as exact text in inches, grams, seconds or money. */
-export const exact = (q: Quantity): string => text(toInches(q));
+/** A quantity as exact text in inches, grams, seconds; money that is whole in cents as decimal text. */
+export const exact = (q: Quantity): string =>
+  q.dim === MONEY && ends(q.value, 2) ? decimal(q.value, 2, true) : text(toInches(q));
 
 /** The unit of `exact`: "in", "in2", "g", "s", "1" for plain numbers, and their combinations ("g/in2", "1/in"). */
 export function unitOf({ dim }: Quantity): string {

@@ -1,6 +1,7 @@
 /** Lengths and balance at the four measured stations: hem first, and the difference goes into the turn-down. */
 import { compare, inches, less, sub } from "../quantity/quantity.ts";
 import type { Work } from "./context.ts";
+import { MEASURED_STATIONS, solveOverHoop } from "./over-hoop.ts";
 import { checkHeights, solveHeights, topOf } from "./trims.ts";
 
 /** Is any of the waist gauged? */
@@ -9,8 +10,11 @@ export const isGauged = ({ fullness }: Work["recipe"]): boolean =>
 
 /** Finished lengths, hem allowance, least turn-down, cut length, and the turn-down at each measured station. */
 export function solveLengths({ recipe, sheet, say }: Work): void {
-  for (const station of ["front", "left", "right", "back"] as const) {
-    sheet.set(`finished.${station}`, `wearer.waistToFloor.${station} - skirt.offFloor`);
+  const estimated = recipe.wearer.waistToFloor === undefined;
+  if (estimated && !solveOverHoop({ recipe, sheet, say })) return;
+  const toFloor = estimated ? "domed" : "wearer.waistToFloor";
+  for (const station of MEASURED_STATIONS) {
+    sheet.set(`finished.${station}`, `${toFloor}.${station} - skirt.offFloor`);
   }
   sheet.set("breadths.longest", "max(finished.front, finished.left, finished.right, finished.back)");
   sheet.set("breadths.shortest", "min(finished.front, finished.left, finished.right, finished.back)");
@@ -45,7 +49,9 @@ export function solveLengths({ recipe, sheet, say }: Work): void {
       level: "error",
       path: "skirt.off-floor",
       text: `${sheet.shown("skirt.offFloor")} off the floor leaves no skirt`,
-      hint: "check the waist-to-floor lengths and off-floor",
+      hint: estimated
+        ? "check waist-height, the hoop and off-floor"
+        : "check the waist-to-floor lengths and off-floor",
     });
   }
   warnOfLengths({ recipe, sheet, say });

@@ -11,10 +11,29 @@ export interface NameEntry {
 }
 
 const PRACTICE = "common practice, no source";
+const WILSON = "Wilson's interval (1927), as in R. G. Newcombe, Statistics in Medicine 17 (1998), method 3";
 const OURS = "this project's own modelling choice";
 
 const entry = (as: Style, about: string, rule?: string): NameEntry =>
   rule === undefined ? { as, about } : { as, about, rule };
+
+const AT = {
+  front: "at centre front",
+  left: "at the left side",
+  right: "at the right side",
+  back: "at centre back",
+} as const;
+
+type AtStations<First extends string> = Readonly<Record<`${First}.${keyof typeof AT}`, NameEntry>>;
+
+/** One name a measured station. */
+const forStations = <First extends string>(
+  first: First,
+  make: (at: string) => NameEntry,
+): AtStations<First> =>
+  Object.fromEntries(
+    Object.entries(AT).map(([station, at]) => [`${first}.${station}`, make(at)]),
+  ) as AtStations<First>;
 
 export const NAMES = {
   "waist.planned": entry("tape", "finished waist seam as first planned, closed"),
@@ -68,6 +87,15 @@ export const NAMES = {
   ),
   "flounces.fullness": entry("ratio", "fullness of a flounce as it comes: its round for one of the skirt's"),
   "flounces.thread": entry("cloth", "gathering thread for the flounces, a length to each quarter", PRACTICE),
+  "hoop.width": entry("tape", "width of the hoop from side to side", OURS),
+  "hoop.depth": entry("tape", "depth of the hoop from front to back", OURS),
+  ...forStations("reach", (at) => entry("tape", `how far the hoop stands out beyond the waist ${at}`, OURS)),
+  ...forStations("straight", (at) =>
+    entry("tape", `waist seam to floor ${at}, straight to the lowest steel: an estimate`, OURS),
+  ),
+  ...forStations("domed", (at) =>
+    entry("tape", `waist seam to floor ${at}, over a domed hoop: an estimate, and what is cut for`, OURS),
+  ),
   "finished.front": entry("tape", "finished length at centre front"),
   "finished.left": entry("tape", "finished length at the left side"),
   "finished.right": entry("tape", "finished length at the right side"),
@@ -163,8 +191,25 @@ export const NAMES = {
     OURS,
   ),
   "stitches.pocket": entry("whole", "stitches in the pocket, eight an inch", OURS),
+  "evidence.items": entry(
+    "count",
+    "dated originals counted: near the year, and of the fibre where it is given",
+  ),
+  "evidence.gauged": entry("count", "of these, gauged all round or behind a flat front"),
+  "evidence.share": entry("shareFine", "share of the counted originals that is gauged"),
+  "evidence.spread": entry("shareFine", "half the width of the interval before it is drawn in", WILSON),
+  "evidence.low": entry("shareFine", "lower end of the 95 % interval for that share", WILSON),
+  "evidence.high": entry("shareFine", "upper end of the 95 % interval for that share", WILSON),
   "work.low": entry("time", "hand work, the quicker figure", OURS),
   "work.high": entry("time", "hand work, the slower figure", OURS),
+  "work.clockLow": entry("time", "the same by the clock, five minutes' rest to every hour of work"),
+  "work.clockHigh": entry("time", "the same by the clock, ten minutes' rest to every hour of work"),
+  "cost.cloth": entry("money", "the cloth to buy at its price"),
+  "cost.notions": entry("money", "notions together, as priced"),
+  "cost.workLow": entry("money", "hand work at its price an hour, the quicker figure"),
+  "cost.workHigh": entry("money", "hand work at its price an hour, the slower figure"),
+  "cost.low": entry("money", "everything that the recipe prices, the quicker figure"),
+  "cost.high": entry("money", "everything that the recipe prices, the slower figure"),
 } satisfies Record<string, NameEntry>;
 
 export type Name = keyof typeof NAMES;

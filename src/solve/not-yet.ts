@@ -11,12 +11,6 @@ interface NotYet {
 
 const NOT_YET: readonly NotYet[] = [
   {
-    path: "wearer.waist-height",
-    asked: (r) => r.wearer.waistToFloor === undefined,
-    what: "a length estimated over a hoop",
-    instead: "measure waist-to-floor over the hoop and give it",
-  },
-  {
     path: "sizes",
     asked: (r) => r.places.has("sizes"),
     what: "a set of sizes",
@@ -34,15 +28,6 @@ export function checkWorkedOut({ recipe, say }: Work): boolean {
       path,
       text: `${what} is not worked out by this version`,
       hint: instead,
-    });
-  }
-  if (recipe.places.has("work.price")) {
-    say({
-      code: "no-cost",
-      level: "warning",
-      path: "work.price",
-      text: "the prices are read, but this version does not work the cost out",
-      hint: "nothing else depends on them; leave them for later",
     });
   }
   const wordy = recipe.body.text.search(/\S/);

@@ -19,7 +19,12 @@ export type Style =
   | "time"
   | "share"
   | "rate"
-  | "perLength";
+  | "perLength"
+  | "shareFine"
+  | "decimal"
+  | "money"
+  | "hourly"
+  | "price";
 
 /** One named result, with how it was worked out in the names it came from. */
 export interface Value {

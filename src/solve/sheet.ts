@@ -37,7 +37,7 @@ export class Sheet {
   readonly showing: Showing;
 
   constructor(recipe: Recipe) {
-    this.showing = { show: recipe.show, tape: recipe.tape };
+    this.showing = { show: recipe.show, tape: recipe.tape, currency: recipe.work.price?.currency };
     for (const given of recipe.given) this.give(given);
   }
 
@@ -128,6 +128,7 @@ function plainStyle(q: Quantity): Style {
   if (q.dim === LENGTH) return "part";
   if (q.dim === RATE) return "rate";
   if (q.dim === AREAL) return "areal";
+  if (q.dim.money !== 0) return q.dim.length === 0 ? (q.dim.time === 0 ? "money" : "hourly") : "price";
   return "count";
 }
 

@@ -8,7 +8,7 @@ import {
   type Showing,
   vulgar,
 } from "../quantity/print.ts";
-import { fraction, type Quantity, toInches } from "../quantity/quantity.ts";
+import { type Fraction, fraction, type Quantity, toInches } from "../quantity/quantity.ts";
 import { nearestWhole } from "../quantity/tape.ts";
 import type { Style } from "./plan.ts";
 
@@ -43,7 +43,20 @@ const STYLES: Record<Style, (q: Quantity, showing: Showing) => string> = {
   rate: (q) => `${decimal(q.value.mul(60), 1)} a minute`,
   perLength: (q, { show }) =>
     show === "in" ? `${decimal(toInches(q), 1)} an inch` : `${decimal(q.value.mul(10), 1)} a centimetre`,
+  shareFine: (q) => `${decimal(q.value.mul(100), 2)} %`,
+  decimal: (q) => decimal(q.value, 4),
+  money: (q, showing) => sumOfMoney(q.value, showing),
+  hourly: (q, showing) => `${sumOfMoney(q.value.mul(3600), showing)} an hour`,
+  price: (q, showing) =>
+    showing.show === "in"
+      ? `${sumOfMoney(q.value.mul("914.4"), showing)} a yard`
+      : `${sumOfMoney(q.value.mul(1000), showing)} a metre`,
 };
+
+/** To the cent, with the recipe's own word for the currency. */
+function sumOfMoney(sum: Fraction, { currency }: Showing): string {
+  return `${decimal(sum, 2, true)}${currency ? ` ${currency}` : ""}`;
+}
 
 /** Times are printed to five minutes: no hand keeps closer. */
 export const TIME_STEP_MINUTES = 5n;

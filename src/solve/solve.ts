@@ -7,10 +7,13 @@ import { curveAt, solveBalance } from "./balance.ts";
 import { solveBreadths, solveWaist } from "./breadths.ts";
 import { solveCloth } from "./cloth.ts";
 import type { Work } from "./context.ts";
+import { solveCost } from "./cost.ts";
+import { solveEvidence } from "./evidence.ts";
 import { solveHem, solvePlacket, solveThread, solveWhip } from "./finish.ts";
 import { solveFlounces } from "./flounces.ts";
 import { solveSections } from "./gauge.ts";
 import { solveLengths } from "./lengths.ts";
+import { limitBreadths, limitHem, limitPlacket, limitRows } from "./limits.ts";
 import { checkWorkedOut } from "./not-yet.ts";
 import { type Opening, solveOpening } from "./opening.ts";
 import type { Plan, SeamPlace } from "./plan.ts";
@@ -41,7 +44,10 @@ export function solve(recipe: Recipe): Solved {
   if (!checkWorkedOut(work)) return { messages };
   solveWaist(work);
   solveBreadths(work);
+  if (sheet.has("breadths.count")) limitBreadths(work);
   solveLengths(work);
+  if (sheet.has("finished.front")) limitHem(work);
+  limitRows(work);
   if (failed()) return { messages };
 
   const ring = layRing(work);
@@ -51,6 +57,7 @@ export function solve(recipe: Recipe): Solved {
   sheet.choose("turnDown.opening", turnDownAt(work, opening.waist), "the turn-down curve at the opening");
   solveCrossing(work);
   solvePlacket(work);
+  limitPlacket(work);
   const pocket = solvePocket(work, ring, zones, opening, (waist) => turnDownAt(work, waist));
   const balance = solveBalance(work, zones);
   warnOfSkirt(work);
@@ -67,6 +74,8 @@ export function solve(recipe: Recipe): Solved {
   }
   solveWeight(work);
   const stages = solveWork(work);
+  solveCost(work);
+  solveEvidence(work);
   if (failed()) return { messages };
 
   const plan: Plan = {

@@ -1,4 +1,4 @@
-/** Hand work by stage, as a range: counts of stitches and marks over rates a minute. Rests come on top. */
+/** Hand work by stage, as a range: counts of stitches and marks over rates a minute. Rests come on top: five to ten minutes in every hour. */
 import { add, fraction, type Quantity, quantity, RATE, TIME } from "../quantity/quantity.ts";
 import type { Work } from "./context.ts";
 import type { Stage } from "./plan.ts";
@@ -77,6 +77,8 @@ export function solveWork({ recipe, sheet }: Work): readonly Stage[] {
     done.map(({ rate, count }) => `${count} / rate.${rate}.${end.slice(5)}`).join(" + ");
   sheet.set("work.low", sum("rate.high"));
   sheet.set("work.high", sum("rate.low"));
+  sheet.set("work.clockLow", "work.low * (60 + 5) / 60");
+  sheet.set("work.clockHigh", "work.high * (60 + 10) / 60");
   return stages;
 }
 

@@ -90,6 +90,17 @@ const GARMENTS: Record<string, Keys> = {
     garment: "petticoat",
     skirt: { hem: { kind: "turned" }, tucks: { count: "14", depth: "1 in" } },
   },
+  "estimated over a hoop, everything priced": {
+    year: "1857",
+    wearer: {
+      "waist-to-floor": null,
+      "waist-height": "40 in",
+      hoop: { round: "110 in", height: "9 in", offset: "2 in" },
+    },
+    cloth: { fibre: "silk", sheer: "true", weight: "80 g/m2" },
+    work: { price: { cloth: "9.50 per yd", notions: "12.00", hour: "22.00", currency: "GBP" } },
+  },
+  "only the work priced": { work: { price: { hour: "22.00" } } },
   "light and whipped every other": { cloth: { weight: "40 g/m2" }, attach: { whip: "every-other" } },
 };
 

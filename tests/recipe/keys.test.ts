@@ -98,7 +98,16 @@ describe("the schema", () => {
 
   test("tells every key's meaning", () => {
     for (const { path, shape } of KEYS) expect(shape.meta.about.length, path).toBeGreaterThan(5);
-    expect(Object.keys(BLOCKS)).toEqual(["wearer", "cloth", "skirt", "fullness", "attach", "work", "sizes"]);
+    expect(Object.keys(BLOCKS)).toEqual([
+      "wearer",
+      "cloth",
+      "skirt",
+      "fullness",
+      "attach",
+      "work",
+      "evidence",
+      "sizes",
+    ]);
     expect(FRONT_MATTER.pipe[0].entries.title).toBeDefined();
     expect(fields.length).toBeGreaterThan(90);
   });

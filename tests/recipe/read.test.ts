@@ -2,7 +2,15 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
-import { inches, millimetres, type Quantity, toInches } from "../../src/quantity/quantity.ts";
+import {
+  dim,
+  inches,
+  MONEY,
+  millimetres,
+  type Quantity,
+  quantity,
+  toInches,
+} from "../../src/quantity/quantity.ts";
 import { readRecipe } from "../../src/recipe/read.ts";
 import type { Recipe } from "../../src/recipe/recipe.ts";
 
@@ -58,6 +66,13 @@ describe("the recipe with every key", () => {
     expect(recipe.attach.opening).toEqual({ at: "centre-back" });
     expect(recipe.work.rates.gauging?.value.toFraction()).toBe("3/10");
     expect(recipe.work.rates.running).toBeUndefined();
+    // Money a millimetre and a second: 9.50 / 914.4 and 22 / 3600.
+    expect(recipe.work.price?.cloth).toEqual(quantity("95/9144", dim(-1, 0, 0, 1)));
+    expect(recipe.work.price?.notions).toEqual(quantity("12", MONEY));
+    expect(recipe.work.price?.hour).toEqual(quantity("11/1800", dim(0, 0, -1, 1)));
+    expect(recipe.work.price?.currency).toBe("GBP");
+    expect(recipe.evidence?.skipBadRows).toBe(true);
+    expect(recipe.evidence?.rows).toBeUndefined();
   });
 
   test("lists measures as they are written, in the order of the reference", () => {
@@ -73,7 +88,13 @@ describe("the recipe with every key", () => {
     ]);
     expect(all).toContain("cloth.repeat.across: 3/4 in");
     expect(all).toContain("fullness.trial.closes-to: 3 3/4 in");
-    expect(all.at(-1)).toBe("work.rates.whip: 10 per min");
+    expect(all.slice(-5)).toEqual([
+      "work.rates.whip: 10 per min",
+      "work.price.cloth: 9.50 per yd",
+      "work.price.notions: 12.00",
+      "work.price.hour: 22.00",
+      "evidence.window: 5",
+    ]);
     expect(recipe.chosenByDefault).toEqual([]);
   });
 
@@ -88,8 +109,8 @@ describe("the recipe with every key", () => {
     expect(recipe.places.get("wearer.waist-to-floor.left")).toEqual(
       recipe.places.get("wearer.waist-to-floor.side"),
     );
-    expect(recipe.body.line).toBe(67);
-    expect(recipe.body.text).toBe(EVERY_KEY.split("\n").slice(66).join("\n"));
+    expect(recipe.body.line).toBe(68);
+    expect(recipe.body.text).toBe(EVERY_KEY.split("\n").slice(67).join("\n"));
     expect(recipe.body.text).toMatch(/^# A kitchen skirt\n/);
   });
 });

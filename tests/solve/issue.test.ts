@@ -2,7 +2,7 @@
 import { describe, expect, it } from "vitest";
 import { sum, toInches } from "../../src/quantity/quantity.ts";
 import { exact } from "../../src/solve/json.ts";
-import { exactOf, planOf } from "../recipes.ts";
+import { exactOf, type Keys, planOf, recipeText, tried } from "../recipes.ts";
 
 describe("four 45 in breadths, selvedge 3/8, seams 1/2, into 25 1/2 in", () => {
   const plan = planOf();
@@ -232,5 +232,33 @@ describe("thickness, stay and wishes", () => {
           .map(exact),
       ),
     ).toEqual(new Set(["1/8"]));
+  });
+});
+
+describe("what cannot be made is refused, with its numbers (each was once accepted)", () => {
+  it.each([
+    ["a placket longer than the skirt", { skirt: { placket: "39 in" } }, "placket-too-long"],
+    [
+      "a skirt that is almost all off the floor",
+      { skirt: { "off-floor": "39 15/16 in" } },
+      "placket-too-long",
+    ],
+    [
+      "a half breadth without width",
+      { cloth: { width: "8 in" }, skirt: { breadths: "20 1/2", seam: "1 13/16 in" } },
+      "no-half-width",
+    ],
+    ["a hem deeper than the skirt", { skirt: { hem: { kind: "turned", depth: "39 in" } } }, "hem-too-deep"],
+    ["a facing deeper than the skirt", { skirt: { hem: { depth: "39 in" } } }, "hem-too-deep"],
+    ["a tape coarser than the bites", { tape: "1/2 in" }, "tape-too-coarse"],
+  ] as const)("%s", (_, keys, code) => {
+    const { plan, messages } = tried(recipeText(keys as Keys));
+    expect(plan).toBeUndefined();
+    expect(messages.filter(({ level }) => level === "error").map((message) => message.code)).toContain(code);
+  });
+  it("rows far below the fold are warned of", () => {
+    expect(
+      planOf({ fullness: { rows: "6", "between-rows": "1 in" } }).messages.map(({ code }) => code),
+    ).toContain("deep-rows");
   });
 });

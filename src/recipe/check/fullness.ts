@@ -25,6 +25,14 @@ export function checkFullness(checking: Checking): void {
       hint: "make deepest-pitch larger, or finest-bite smaller",
     });
   }
+  if (finest && values.tape && less(finest, values.tape)) {
+    say(written("tape") ? "tape" : "fullness.finest-bite", {
+      code: "tape-too-coarse",
+      text: "the smallest mark of the tape is longer than the finest bite: a bite could not be marked",
+      expected: `a mark of at most ${printExactly(finest, values.show ?? "in")}`,
+      hint: "give a finer tape, or a longer finest-bite",
+    });
+  }
   const { trial } = values.fullness ?? {};
   if (trial?.cloth && trial["closes-to"] && !less(trial["closes-to"], trial.cloth)) {
     say("fullness.trial.closes-to", {

@@ -5,6 +5,7 @@ import { byDefault, choice, text } from "../fields.ts";
 import { length, version, year } from "../measures.ts";
 import { ATTACH } from "./attach.ts";
 import { CLOTH } from "./cloth.ts";
+import { EVIDENCE } from "./evidence.ts";
 import { FULLNESS } from "./fullness.ts";
 import { SIZES } from "./sizes.ts";
 import { SKIRT } from "./skirt.ts";
@@ -19,6 +20,7 @@ export const BLOCKS = {
   fullness: FULLNESS,
   attach: ATTACH,
   work: WORK,
+  evidence: optional(EVIDENCE),
   sizes: optional(SIZES),
 } as const;
 

@@ -2,17 +2,10 @@
 import { block, optional } from "../blocks.ts";
 import { pattern } from "../fields.ts";
 import { rate } from "../measures.ts";
+import { hourly, money, price } from "../money.ts";
 
 const own = (about: string, example: string) =>
   optional(rate({ about, example, above: "0 per min", most: "1000 per min" }));
-
-/** A sum of money as exact decimal text: no sign, two places at most. */
-const SUM = "\\d{1,9}(?:\\.\\d{1,2})?";
-const MONEY = new RegExp(`^${SUM}$`);
-const PRICE = new RegExp(`^${SUM} ?(?:per |/ ?)(?:yd|yard|m|metre)$`);
-
-const money = (about: string, example: string) =>
-  optional(pattern("money", MONEY, "a sum of money", { about, example }));
 
 export const WORK = block(
   "how fast you work, and what things cost",
@@ -30,13 +23,13 @@ export const WORK = block(
     price: optional(
       block("prices; what is not given is not counted", {
         cloth: optional(
-          pattern("price", PRICE, "a price per yard or per metre", {
+          price({
             about: "cloth by the yard or metre",
             example: "9.50 per yd",
           }),
         ),
-        notions: money("thread, hooks, tape and the rest, together", "12.00"),
-        hour: money("an hour of work", "22.00"),
+        notions: optional(money({ about: "thread, hooks, tape and the rest, together", example: "12.00" })),
+        hour: optional(hourly({ about: "an hour of work", example: "22.00" })),
         currency: optional(
           pattern("currency", /^[A-Z]{3}$/, "three capital letters for a currency", {
             about: "the currency of all prices",

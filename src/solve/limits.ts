@@ -1,0 +1,58 @@
+/** What cannot be made although every measure by itself is sensible: each refused with its numbers. */
+import { compare, inches, isWhole, less } from "../quantity/quantity.ts";
+import type { Work } from "./context.ts";
+
+/** Rows further below the fold than this are hard to keep in line and to hide. */
+const DEEP_ROW = inches(3n);
+
+/** A half breadth must keep some width between its seams. Needs the breadths. */
+export function limitBreadths({ sheet, say }: Work): void {
+  if (isWhole(sheet.get("breadths.count"))) return;
+  if (sheet.evaluate("breadths.usable / 2 - 2 * skirt.seam").value.compare(0) > 0) return;
+  say({
+    code: "no-half-width",
+    level: "error",
+    path: "skirt.breadths",
+    text: `half a breadth of ${sheet.shown("breadths.usable")} has no width left between seams of ${sheet.shown("skirt.seam")}`,
+    hint: "take whole breadths, wider cloth or a narrower seam",
+  });
+}
+
+/** The hem must leave some skirt above it. Needs the finished lengths. */
+export function limitHem({ recipe, sheet, say }: Work): void {
+  const shortest = sheet.evaluate("min(finished.front, finished.left, finished.right, finished.back)");
+  if (shortest.value.compare(0) <= 0 || less(sheet.get("skirt.hem.depth"), shortest)) return;
+  say({
+    code: "hem-too-deep",
+    level: "error",
+    path: "skirt.hem.depth",
+    text: `a ${recipe.skirt.hem.kind === "faced" ? "facing" : "hem"} ${sheet.shown("skirt.hem.depth")} deep is no shorter than the skirt itself`,
+    hint: "make the hem shallower",
+  });
+}
+
+/** The opening must end above the hem. Needs `placket.unsewn`. */
+export function limitPlacket({ sheet, say }: Work): void {
+  const room = sheet.evaluate("breadths.cut - hem.allowance - skirt.hem.depth");
+  const unsewn = sheet.get("placket.unsewn");
+  if (compare(unsewn, room) < 0) return;
+  say({
+    code: "placket-too-long",
+    level: "error",
+    path: "skirt.placket",
+    text: `left open ${sheet.shown("placket.unsewn")} from the cut top, the opening would reach the hem: a breadth is cut ${sheet.shown("breadths.cut")}`,
+    hint: "make the placket shorter",
+  });
+}
+
+/** Warns of rows that run far below the fold. */
+export function limitRows({ sheet, say }: Work): void {
+  if (!sheet.has("gauging.lastRow") || !less(DEEP_ROW, sheet.get("gauging.lastRow"))) return;
+  say({
+    code: "deep-rows",
+    level: "warning",
+    path: "fullness.rows",
+    text: `the last row runs ${sheet.shown("gauging.lastRow")} below the fold`,
+    hint: "common practice is two or three rows, 1/4 to 3/8 in apart",
+  });
+}
