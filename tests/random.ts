@@ -81,6 +81,16 @@ const settings: fc.Arbitrary<Keys> = fc.oneof(
       ),
   },
   { weight: 1, arbitrary: fc.constant<Keys>({ "follow-repeat": "true" }) },
+  {
+    weight: 1,
+    arbitrary: fc
+      .constantFrom(
+        "[{set: box, waist: 3 1/2 in, count: 1 1/2, depth: 1/2 in}, {set: gauged}]",
+        "[{set: knife, waist: 3 in, count: 2 1/2, towards: front}, {set: gauged}]",
+        "[{set: gauged}, {set: double-box, waist: 2 in, count: 1/2, depth: 3/4 in}]",
+      )
+      .map((zones): Keys => ({ zones })),
+  },
 );
 
 const maybe = (value: fc.Arbitrary<string>): fc.Arbitrary<string | null> =>

@@ -21,8 +21,10 @@ export const CHAPTERS = [
   "trial",
   "marking",
   "gauging",
+  "pleats",
   "setting",
   "whipping",
+  "setting-pleats",
   "closing",
   "dog-leg",
   "last-look",
@@ -34,8 +36,17 @@ export const CHAPTERS = [
 
 export type Chapter = (typeof CHAPTERS)[number];
 
+const isGauged = ({ gauged }: Plan): boolean => gauged.length > 0;
+
 /** Chapters that not every garment has, and when it has them. */
 const APPLIES: Partial<Record<Chapter, (plan: Plan) => boolean>> = {
+  trial: isGauged,
+  marking: isGauged,
+  gauging: isGauged,
+  pleats: ({ sections }) => sections.some(({ set }) => set !== "gauged"),
+  setting: isGauged,
+  whipping: isGauged,
+  "setting-pleats": (plan) => !isGauged(plan),
   tucks: ({ tucks }) => tucks.length > 0,
   flounces: ({ flounces }) => flounces.length > 0,
   piping: ({ recipe }) => recipe.attach.piping !== undefined,

@@ -17,11 +17,13 @@ import { exact } from "../solve/json.ts";
 import type { GaugedSection, Plan, Stage, TrialRow } from "../solve/plan.ts";
 import { biteAfter } from "../solve/sensitivity.ts";
 import { printTime, TIME_STEP_MINUTES } from "../solve/shown.ts";
+import { bandPlaces } from "./band-places.ts";
 import { edgeWords, pipingStrips } from "./edge.ts";
 import { estimatesContext, isEstimated } from "./estimates.ts";
 import { evidenceContext } from "./evidence.ts";
 import { flagsOf } from "./flags.ts";
 import { notionsOf } from "./notions.ts";
+import { pleatWords, seamsInPleats } from "./pleat-words.ts";
 import { Printed } from "./printed.ts";
 import { gaugedContext, partContext, pleatedContext } from "./section-context.ts";
 import { pocketWords, trimsContext } from "./trims.ts";
@@ -69,6 +71,7 @@ export function contextOf(plan: Plan): Context {
     fibre: recipe.cloth.fibre,
     stay: recipe.fullness.stay?.name ?? (recipe.fullness.stay ? "the stay" : undefined),
     opening: plan.opening.station,
+    ...pleatWords(plan),
     longSide: plan.gauged.find((section) => section.longSide)?.longSide,
     ...edgeWords(plan),
     ...pocketWords(plan),
@@ -92,6 +95,7 @@ export function contextOf(plan: Plan): Context {
         ? []
         : [pleatedContext(section, plan, length, waist)],
     );
+  context.seamsInPleats = seamsInPleats(plan);
   context.rows = plan.rows.map((below, i) => ({ n: String(i + 1), below: onTape(below) }));
   const kinds = new Set<string>();
   const firstOfKind = new Set(
@@ -123,6 +127,7 @@ export function contextOf(plan: Plan): Context {
   context.trialTable = plan.trialTable.map((row) => trialContext(row, plan));
   context.pipingStrips = pipingStrips(plan);
   context.bandMarks = bandMarks(plan, waist, onTape);
+  context.bandPlaces = bandPlaces(plan, waist);
   context.seams = plan.seams.map((seam) => ({
     station: sideOf(seam.station),
     alongTop: fromFront(seam.alongTop),

@@ -3,6 +3,7 @@ import { compare, isNegative, isWhole, isZero, plain, type Quantity } from "../q
 import type { Plan } from "../solve/plan.ts";
 import { isEstimated } from "./estimates.ts";
 import { evidenceFlags } from "./evidence.ts";
+import { openingOnFace, seamsInPleats } from "./pleat-words.ts";
 import { trimFlags } from "./trims.ts";
 
 /** Every flag, true or false, for this plan. */
@@ -21,6 +22,7 @@ export function flagsOf(plan: Plan) {
   const longAndShort = sections.filter(({ style }) => style === "long-and-short").length;
   const weight = quantity("skirt.weight");
   const sets = new Set(plan.sections.map(({ set }) => set));
+  const said = (code: string): boolean => plan.messages.some((message) => message.code === code);
   const pleated = plan.sections.some(({ set }) => set !== "flat" && set !== "gauged");
   return {
     gauged: sections.length > 0,
@@ -29,12 +31,21 @@ export function flagsOf(plan: Plan) {
     flat: sets.has("flat"),
     pleatsOnly: sections.length === 0,
     mixed: sections.length > 0 && sets.size > 1,
+    quartered: sets.size === 1 && sections.length === 4 && equalSections,
+    knife: sets.has("knife"),
+    locked: sections.some(({ lines }) => lines !== undefined),
+    stacked: said("pleats-stack"),
+    oneLayer: said("thick-at-seam"),
+    openingOnFace: openingOnFace(plan),
+    seamsInPleats: seamsInPleats(plan).length > 0,
+    centreSeamOnFace: seamsInPleats(plan).some(({ centred }) => centred),
+    seamsOnFaces: seamsInPleats(plan).some(({ shows }) => shows),
     faced: skirt.hem.kind === "faced",
     turned: skirt.hem.kind === "turned",
     ownFacing: skirt.hem.kind === "faced" && skirt.hem.cloth === "own",
     facingPieced: exceeds(quantity("facing.pieces"), quantity("facing.strips")),
     braid: skirt.braid,
-    stay: fullness.stay !== undefined,
+    stay: fullness.stay !== undefined && sections.length > 0,
     slit: opening.kind === "slit",
     seamOpening: opening.kind === "seam",
     longAndShort: longAndShort > 0,

@@ -36,16 +36,17 @@ export function notionsOf(plan: Plan): Notion[] {
       "hem facing",
     );
   }
-  if (recipe.fullness.stay)
+  if (recipe.fullness.stay && plan.gauged.length > 0)
     add(
       recipe.fullness.stay.name ?? "stay",
-      `strips ${value("waist.seam")} and over in all, on the straight`,
+      `strips ${value("gauging.waist")} and over in all, on the straight`,
       "in the turn-down",
     );
   if (recipe.skirt.braid) add("hem braid", value("braid.length"), "hem edge");
-  add("gauging thread, strong and waxed", value("gauging.thread"), "the rows of gauging");
+  const gauged = plan.gauged.length > 0;
+  if (gauged) add("gauging thread, strong and waxed", value("gauging.thread"), "the rows of gauging");
   addTrims(plan, value, add);
-  add("sewing thread", "one reel", "seams, hem, whipping");
+  add("sewing thread", "one reel", gauged ? "seams, hem, whipping" : "seams, hem, setting");
   if (recipe.attach.piping)
     add("piping cord", `${value("piping.length")}, ${value("attach.piping.cord")} thick`, "the piped edge");
   const edge = recipe.attach.to;
@@ -57,9 +58,11 @@ export function notionsOf(plan: Plan): Notion[] {
   else add("firm tape as deep as the band", value("waist.seam"), "measuring and fitting");
   add("beeswax", "a small cake", "threads");
   add(
-    "needles: sharps for the rows, a short between for whipping",
+    gauged
+      ? "needles: sharps for the rows, a short between for whipping"
+      : "needles: sharps for the seams, a short between for setting",
     "two of each",
-    "gauging and whipping",
+    gauged ? "gauging and whipping" : "seams and setting",
     "tool",
   );
   add("pins", value("pins.count"), "counted out and back", "tool");

@@ -4,8 +4,8 @@ import { add, div, equal, isZero, min, plain, type Quantity, sub } from "../quan
 import { nearestWhole, tally } from "../quantity/tape.ts";
 import type { GaugedSection, Plan, PleatedSection, Section } from "../solve/plan.ts";
 import { PLEAT_NAMES } from "../solve/pleat.ts";
-
 import { onPartBand } from "./edge.ts";
+import { pleatRows, topEnds } from "./pleat-words.ts";
 
 type Print = (q: Quantity) => string;
 
@@ -35,6 +35,8 @@ export function gaugedContext(section: GaugedSection, plan: Plan, length: Print,
     waist: length(section.waist),
     pleats: String(section.pleats),
     marks: String(section.marks.length),
+    lines: section.lines === undefined ? "" : String(section.lines),
+    needleAt: needleAt(section),
     spacing: printFine(section.spacing, plan.recipe.show),
     style: section.style,
     even: section.style === "even",
@@ -49,6 +51,26 @@ export function gaugedContext(section: GaugedSection, plan: Plan, length: Print,
   };
 }
 
+const ORDINALS = [
+  "",
+  "",
+  "second ",
+  "third ",
+  "fourth ",
+  "fifth ",
+  "sixth ",
+  "seventh ",
+  "eighth ",
+  "ninth ",
+  "tenth ",
+];
+
+/** Where the needle enters when the cloth's own lines are the ruler: half a pleat's lines on. Empty otherwise. */
+function needleAt({ lines }: GaugedSection): string {
+  if (lines === undefined) return "";
+  return `every ${ORDINALS[lines / 2] ?? `${lines / 2}th `}line`;
+}
+
 /** Every twentieth mark's place from the section's first, for checking a strip as it is ruled. */
 function checkpoints(
   section: GaugedSection,
@@ -61,10 +83,10 @@ function checkpoints(
   );
 }
 
-const tallied = (bites: readonly Quantity[], length: (q: Quantity) => string): string =>
-  tally(bites)
-    .map(({ size, count }) => `${count} of ${length(size)}`)
-    .join(" and ");
+function tallied(bites: readonly Quantity[], length: (q: Quantity) => string): string {
+  const sizes = tally(bites).map(({ size, count }) => `${count} of ${length(size)}`);
+  return sizes.length < 3 ? sizes.join(" and ") : `${sizes.slice(0, -1).join(", ")} and ${sizes.at(-1)}`;
+}
 
 function placeName(at: Quantity, waist: Quantity, plan: Plan): string {
   const share = div(at, waist);
@@ -75,6 +97,20 @@ function placeName(at: Quantity, waist: Quantity, plan: Plan): string {
   return printPart(min(at, sub(waist, at)), { show: plan.recipe.show, tape: plan.recipe.tape });
 }
 
+/** "Knife pleats": a section's name for both halves, as a row begins with it. */
+function titleOf({ name, half }: Section): string {
+  const bare = name.replace(`${half} `, "");
+  return `${bare.charAt(0).toUpperCase()}${bare.slice(1)}`;
+}
+
+/** Pleats of a section as text; "none" for a flat part. */
+const pleatsIn = (section: Section): string =>
+  section.set === "flat"
+    ? "none"
+    : section.set === "gauged"
+      ? String(section.pleats)
+      : vulgar(section.count.value);
+
 /** Any section: what it is, from where to where, how much cloth on how much waist. */
 export function partContext(section: Section, plan: Plan, length: Print, waist: Quantity) {
   const [from, to] = [section.from, add(section.from, section.waist)].map((at) => placeName(at, waist, plan));
@@ -82,8 +118,14 @@ export function partContext(section: Section, plan: Plan, length: Print, waist: 
     section.set === "flat" ? "flat" : section.set === "gauged" ? "gauged" : PLEAT_NAMES[section.set];
   return {
     name: section.name,
+    title: titleOf(section),
     half: section.half,
+    left: section.half === "left",
     set,
+    gauged: section.set === "gauged",
+    flat: section.set === "flat",
+    pleats: pleatsIn(section),
+    ...topEnds(section, plan),
     fromWhere: from,
     toWhere: to,
     cloth: length(section.cloth),
@@ -112,5 +154,6 @@ export function pleatedContext(section: PleatedSection, plan: Plan, length: Prin
     doubleBox: section.set === "double-box",
     layers: String(section.layers),
     cloths: String(2 * section.layers),
+    rows: pleatRows(section, length),
   };
 }

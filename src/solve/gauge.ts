@@ -6,6 +6,7 @@ import type { Work } from "./context.ts";
 import { evenAbove, type Locked } from "./follow-repeat.ts";
 import { recordSection, rulesFor, solveSpacing } from "./gauging.ts";
 import type { Opening } from "./opening.ts";
+import { warnOfOpening } from "./opening-in-pleats.ts";
 import type { GaugedSection, Plan, Section } from "./plan.ts";
 import { countParts, cutSections, layGauged, layPlain, nearestBack, type Part } from "./sections.ts";
 import { judgeTrial, planTrial, trialTable } from "./trial.ts";
@@ -27,8 +28,20 @@ export function solveSections(
     (part): Section => gauging.gauged.get(part) ?? layPlain(part, zones, work.sheet.showing.tape),
   );
   warnOfPleats(work, sections);
-  work.sheet.set("pins.count", toGauge.length > 0 ? "12 + 8 * gauging.sections" : "44");
+  warnOfOpening(work, sections, opening);
+  countLaid(work, sections);
+  const pins = toGauge.length > 0 ? "12 + 8 * gauging.sections" : "44";
+  work.sheet.set("pins.count", work.sheet.has("pleating.count") ? `${pins} + 2 * pleating.count` : pins);
   return { sections, gauged: [...gauging.gauged.values()], trialTable: gauging.trialTable };
+}
+
+/** The pleats laid, where there are any; halves astride a centre line make whole ones. */
+function countLaid({ sheet }: Work, sections: readonly Section[]): void {
+  const counts = sections.flatMap((section) =>
+    section.set === "flat" || section.set === "gauged" ? [] : [section.count],
+  );
+  if (counts.length > 0)
+    sheet.choose("pleating.count", counts.reduce(add), "the pleats of all laid parts together");
 }
 
 function gauge(
@@ -103,7 +116,7 @@ function sayLocked({ sheet, say }: Work, locked: Locked | undefined): void {
     code: "lines-odd",
     level: "note",
     path: "fullness.follow-repeat",
-    text: `the free pitch would hold ${locked.free} lines, an odd number; ${locked.lines} are taken, ${sheet.shown("section.pitch")} a pleat`,
+    text: `the free pitch would hold ${locked.free} ${locked.free === 1 ? "line" : "lines"}, an odd number; ${locked.lines} are taken, ${sheet.shown("section.pitch")} a pleat`,
     hint: `the even neighbour above is ${above.lines} lines, ${printOnTape(above.pitch, sheet.showing)}: fewer pleats an inch gives it`,
   });
 }

@@ -149,6 +149,7 @@ export const NAMES = {
   "section.lines": entry("count", "lines of the pattern in one pleat of that section"),
   "section.pitch": entry("tape", "cloth in one pleat of that section, on the lines"),
   "section.pleats": entry("count", "pleats of that section"),
+  "pleating.count": entry("count", "pleats laid, both halves together"),
   "trial.pitch": entry("fine", "cloth in one pleat of the sewn trial"),
   "trial.reaches": entry("part", "what the sewn trial's cloth has to close to"),
   "trial.cloth": entry("tape", "cloth of the sewn trial"),

@@ -1,5 +1,6 @@
 /** The booklet's Markdown: every chapter renders for every kind of garment, and reads the same by the reference parser. */
 import { Parser } from "commonmark";
+import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { CHAPTERS, chaptersOf } from "../../src/booklet/chapters.ts";
 import { templateNames } from "../../src/booklet/engine.ts";
@@ -8,7 +9,8 @@ import { joinChapters, writeChapters } from "../../src/booklet/markdown.ts";
 import { withoutMarks } from "../../src/booklet/marks.ts";
 import { FIGURE_NAMES } from "../../src/figure/figure.ts";
 import type { Plan } from "../../src/solve/plan.ts";
-import { type Keys, planOf } from "../recipes.ts";
+import { randomRecipe } from "../random.ts";
+import { type Keys, planOf, tried } from "../recipes.ts";
 
 const titles = Object.fromEntries(FIGURE_NAMES.map((name) => [name, `Title of ${name}`]));
 const markdownOf = (plan: Plan): string => withoutMarks(joinChapters(plan, writeChapters(plan, titles)));
@@ -101,6 +103,28 @@ const GARMENTS: Record<string, Keys> = {
     work: { price: { cloth: "9.50 per yd", notions: "12.00", hour: "22.00", currency: "GBP" } },
   },
   "only the work priced": { work: { price: { hour: "22.00" } } },
+  "flat front, a stay": {
+    fullness: { method: "flat-front-gauged", stay: { name: "tarlatan", thickness: "0.2 mm" } },
+  },
+  "pleated, metric": { show: "cm", fullness: { method: "pleated" } },
+  "pleated, too thick to turn down": { cloth: { thickness: "0.6 mm" }, fullness: { method: "pleated" } },
+  "pleated with a gauged back, too thick to turn down": {
+    cloth: { thickness: "0.6 mm" },
+    fullness: { method: "pleated-gauged-back" },
+    attach: { band: { from: "faced" } },
+  },
+  "a box astride the front, flat, knives, the rest gauged; opening on a pleat": {
+    cloth: { thickness: "0.15 mm" },
+    fullness: {
+      zones:
+        "[{set: box, waist: 3 1/2 in, count: 3 1/2, depth: 1/2 in}, {set: flat, waist: 1 in}, {set: knife, waist: 3 in, depth: 1 in, towards: front}, {set: gauged}]",
+    },
+    attach: { opening: { at: "front-right", "from-centre": "1 1/2 in" } },
+  },
+  "checks as the ruler": {
+    cloth: { thickness: "0.2 mm", repeat: { across: "3/8 in", down: "3/8 in" } },
+    fullness: { "follow-repeat": "true" },
+  },
   "light and whipped every other": { cloth: { weight: "40 g/m2" }, attach: { whip: "every-other" } },
 };
 
@@ -177,6 +201,38 @@ describe("chapters", () => {
     const markdown = markdownOf(planOf({ attach: { to: "bodice-edge" } }));
     expect(markdown.split("\n## Workings")[0]).not.toMatch(/\bbands?\b|waistband/i);
     expect(markdown).toContain("casing beside the cord");
+  });
+
+  it("chapters that do not apply do not appear, and nothing is gauged where nothing is", () => {
+    const names = (keys: Keys): string[] => writeChapters(planOf(keys), titles).map(({ name }) => name);
+    const without = (...left: string[]): string[] => CHAPTERS.filter((name) => !left.includes(name));
+    const rare = ["tucks", "flounces", "piping", "bodice-edge", "part-band", "dog-leg"];
+    expect(names({})).toEqual(without("pleats", "setting-pleats", ...rare));
+    expect(names({ fullness: { method: "pleated-gauged-back" } })).toEqual(
+      without("setting-pleats", ...rare),
+    );
+    const plan = planOf({ fullness: { method: "pleated" } });
+    expect(chaptersOf(plan)).toEqual(without("trial", "marking", "gauging", "setting", "whipping", ...rare));
+    // A warning's way out and the evidence may still name gauging, and the workings list every default.
+    const [text] = markdownOf(plan)
+      .replace(/### Read these before you cut[^#]*/, "")
+      .replace(/## Evidence and choice[\s\S]*?(?=\n## )/, "")
+      .split("## Workings");
+    expect(text).not.toMatch(/\b(gaug|whip|bites?\b)/i);
+  });
+
+  it("every chapter can be written for whatever random recipes make", () => {
+    let written = 0;
+    fc.assert(
+      fc.property(randomRecipe, (source) => {
+        const { plan } = tried(source);
+        if (!plan) return;
+        written += 1;
+        expect(markdownOf(plan)).not.toMatch(/undefined|NaN|\[object|\{\{|\}\}|[\uE000-\uE0FF]/);
+      }),
+      { numRuns: 60 },
+    );
+    expect(written).toBeGreaterThan(20);
   });
 
   it("text of the maker's own stays text", () => {
