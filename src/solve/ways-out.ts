@@ -2,11 +2,13 @@
 
 import { printFine, printOnTape, vulgar } from "../quantity/print.ts";
 import {
+  add,
   div,
   fraction,
   inches,
   isNegative,
   less,
+  millimetres,
   mul,
   plain,
   type Quantity,
@@ -16,6 +18,7 @@ import {
 import { roundTo } from "../quantity/tape.ts";
 import type { Work } from "./context.ts";
 import type { Count, Stretch } from "./gauging.ts";
+import { clothOf } from "./pleat.ts";
 
 /** Says that a section cannot be gauged, with every way out that has a number. */
 export function sayNothingFits(work: Work, name: string, stretch: Stretch, count: Count): void {
@@ -44,7 +47,7 @@ export function sayNothingFits(work: Work, name: string, stretch: Stretch, count
         `take thinner cloth: one layer of at most ${printFine(div(wall, plain(2n)), show)}${recipe.fullness.stay ? " and no stay" : ""}`,
       );
   }
-  const pleated = pleatedPart(work, stretch);
+  const pleated = pleatedPart(work);
   if (pleated) ways.push(pleated);
   say({
     code: "nothing-fits",
@@ -57,18 +60,32 @@ export function sayNothingFits(work: Work, name: string, stretch: Stretch, count
 }
 
 /**
- * How much of each half's waist, in stacked knife pleats twice as deep as their face (5 : 1), would leave gauging that can
- * be packed: w - 5x over l - x within what the deepest pitch lets a packed pleat hold. Undefined where even they take too little.
+ * The least part of each half's waist that, laid in stacked knife pleats twice as deep as their face (5 : 1), leaves
+ * gauging that fits. Undefined where even they take too little: gauging itself can take more than 5 : 1 in most cloth.
  */
-function pleatedPart({ recipe, sheet }: Work, stretch: Stretch): string | undefined {
-  const most = div(sheet.get("fullness.deepestPitch"), sheet.get("gauging.packed"));
-  const five = plain(5n);
-  if (recipe.fullness.zones || !less(most, five)) return undefined;
-  const needed = div(sub(stretch.cloth, mul(most, stretch.planned)), sub(five, most));
-  const share = div(needed, stretch.planned);
-  if (!less(share, plain(1n)) || isNegative(needed)) return undefined;
-  const onHalf = roundTo(mul(sheet.evaluate("waist.planned / 2"), share), sheet.showing.tape, "up");
-  return `lay ${printOnTape(onHalf, sheet.showing)} of each half of the waist in knife pleats twice as deep as their face: zones: [{set: knife, waist: ${printOnTape(onHalf, sheet.showing)}, depth: ${sheet.showing.show === "in" ? "1 1/2 in" : "4 cm"}}, {set: gauged}]`;
+function pleatedPart({ recipe, sheet }: Work): string | undefined {
+  if (recipe.fullness.zones || recipe.fullness.method === "pleated-gauged-back") return undefined;
+  const half = { waist: sheet.evaluate("waist.planned / 2"), cloth: sheet.evaluate("skirt.round / 2") };
+  const wished = recipe.show === "in" ? inches(fraction(3n, 4n)) : millimetres(20n);
+  const { tape } = sheet.showing;
+  for (let x = wished; less(x, half.waist); x = add(x, wished)) {
+    const count = div(x, wished);
+    const depth = roundTo(mul(wished, plain(2n)), tape);
+    const rest = { waist: sub(half.waist, x), cloth: sub(half.cloth, clothOf("knife", x, count, depth)) };
+    if (!gauges(sheet, rest)) continue;
+    const print = (q: Quantity): string => printOnTape(q, sheet.showing);
+    return `lay ${print(x)} of each half of the waist in stacked knife pleats: zones: [{set: knife, waist: ${print(x)}, face: ${print(wished)}, depth: ${print(depth)}}, {set: gauged}]`;
+  }
+  return undefined;
+}
+
+/** Can this waist, in the fewest sections of a quarter, hold this cloth between the deepest pitch and the packed spacing? */
+function gauges(sheet: Work["sheet"], { waist, cloth }: Pick<Stretch, "waist" | "cloth">): boolean {
+  if (less(cloth, waist)) return false;
+  const sections = plain(div(waist, sheet.evaluate("waist.planned / 4")).value.ceil());
+  const most = div(div(waist, sections), sheet.get("gauging.packed")).value.floor();
+  const least = div(div(cloth, sections), sheet.get("fullness.deepestPitch")).value.ceil();
+  return most.n > 0n && least.compare(most) <= 0;
 }
 
 /** The most half-breadths, fewer than there are, whose share of this section is no more than `most`. */
