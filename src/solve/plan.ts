@@ -17,6 +17,7 @@ export type Style =
   | "areal"
   | "area"
   | "time"
+  | "minutes"
   | "share"
   | "rate"
   | "perLength"

@@ -40,6 +40,7 @@ const STYLES: Record<Style, (q: Quantity, showing: Showing) => string> = {
       ? `${decimal(toInches(q), 0)} square inches`
       : `${decimal(q.value.div(SQUARE_METRE), 2)} square metres`,
   time: (q) => printTime(q),
+  minutes: (q) => `${q.value.div(60).ceil().n} min`,
   rate: (q) => `${decimal(q.value.mul(60), 1)} a minute`,
   perLength: (q, { show }) =>
     show === "in" ? `${decimal(toInches(q), 1)} an inch` : `${decimal(q.value.mul(10), 1)} a centimetre`,

@@ -65,6 +65,11 @@ export function solveWork({ recipe, sheet }: Work): readonly Stage[] {
     put("low");
     put("high");
   }
+  if (sheet.has("section.pleats")) {
+    sheet.set("redo.bites", "2 * section.pleats");
+    sheet.set("redo.low", "redo.bites / rate.gauging.high");
+    sheet.set("redo.high", "redo.bites / rate.gauging.low");
+  }
   const done = STAGES.filter(({ count }) => sheet.has(count));
   const stages = done.map(
     ({ name, rate, count }): Stage => ({
