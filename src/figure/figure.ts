@@ -1,7 +1,15 @@
 /** A figure: a drawing with a title and a description in words. */
 import type { Element } from "hast";
 
-export const FIGURE_NAMES = ["finished", "layout", "balance", "gauging", "drawn-up", "whipping"] as const;
+export const FIGURE_NAMES = [
+  "finished",
+  "evidence",
+  "layout",
+  "balance",
+  "gauging",
+  "drawn-up",
+  "whipping",
+] as const;
 
 export type FigureName = (typeof FIGURE_NAMES)[number];
 

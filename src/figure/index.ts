@@ -2,6 +2,7 @@
 import type { Plan } from "../solve/plan.ts";
 import { balance } from "./balance.ts";
 import { drawnUp } from "./drawn-up.ts";
+import { evidence, hasEvidence } from "./evidence.ts";
 import { FIGURE_NAMES, type Figure, type FigureName } from "./figure.ts";
 import { finished } from "./finished.ts";
 import { gauging } from "./gauging.ts";
@@ -10,6 +11,7 @@ import { whipping } from "./whipping.ts";
 
 export const FIGURES: Readonly<Record<FigureName, (plan: Plan) => Figure>> = {
   finished,
+  evidence,
   layout,
   balance,
   gauging,
@@ -25,4 +27,7 @@ const OF_GAUGING: readonly FigureName[] = ["gauging", "drawn-up", "whipping"];
 
 /** The figures that this plan has. */
 export const figuresOf = (plan: Plan): readonly FigureName[] =>
-  FIGURE_NAMES.filter((name) => plan.gauged.length > 0 || !OF_GAUGING.includes(name));
+  FIGURE_NAMES.filter(
+    (name) =>
+      (plan.gauged.length > 0 || !OF_GAUGING.includes(name)) && (name !== "evidence" || hasEvidence(plan)),
+  );

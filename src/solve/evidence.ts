@@ -13,7 +13,7 @@ const SQUARED =
   "evidence.share * (1 - evidence.share) / evidence.items + evidence.z * evidence.z / (4 * evidence.items * evidence.items)";
 
 /** Settings with all their fullness gauged. */
-const GAUGED: ReadonlySet<Setting> = new Set<Setting>(["gauged", "flat-front-gauged"]);
+export const GAUGED: ReadonlySet<Setting> = new Set<Setting>(["gauged", "flat-front-gauged"]);
 
 /** The rows that count: within the window of the recipe's year, and of the garment's fibre; each only where it is given. */
 export function countedRows({ evidence, year, cloth }: Recipe): readonly EvidenceRow[] {

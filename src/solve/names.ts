@@ -183,7 +183,10 @@ export const NAMES = {
   "gauging.waistLeast": entry("tape", "least waist this gauging can serve without sewing its rows anew"),
   "gauging.waistMost": entry("tape", "most waist this gauging can serve: past it the pleats gape", PRACTICE),
   "pieces.area": entry("area", "area of all the pieces laid on the cloth"),
-  "redo.bites": entry("count", "bites to run again when one thread breaks, in the section nearest centre back"),
+  "redo.bites": entry(
+    "count",
+    "bites to run again when one thread breaks, in the section nearest centre back",
+  ),
   "redo.low": entry("minutes", "time for that, the quicker hand", OURS),
   "redo.high": entry("minutes", "time for that, the slower hand", OURS),
   "stitches.seams": entry("whole", "running stitches in the seams, eight an inch", PRACTICE),

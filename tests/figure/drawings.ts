@@ -2,6 +2,7 @@
 import { drawBalance } from "../../src/figure/balance.ts";
 import type { Drawing } from "../../src/figure/drawing.ts";
 import { drawDrawnUp } from "../../src/figure/drawn-up.ts";
+import { drawEvidence } from "../../src/figure/evidence.ts";
 import type { FigureName } from "../../src/figure/figure.ts";
 import { drawFinished } from "../../src/figure/finished.ts";
 import { drawGauging } from "../../src/figure/gauging.ts";
@@ -11,6 +12,7 @@ import type { Plan } from "../../src/solve/plan.ts";
 
 export const DRAWINGS: Readonly<Record<FigureName, (plan: Plan) => Drawing>> = {
   finished: drawFinished,
+  evidence: drawEvidence,
   layout: drawLayout,
   balance: drawBalance,
   gauging: drawGauging,

@@ -5,7 +5,8 @@ import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { describe, expect, it } from "vitest";
 import { makeBooklet } from "../../src/booklet/booklet.ts";
-import { tried } from "../recipes.ts";
+import { checkProject } from "../../src/shelf/build.ts";
+import { nodeWorld } from "../../src/shelf/world.ts";
 
 const ROOT = fileURLToPath(new URL("../../", import.meta.url));
 const WHOLE_PAGE = "mill-house-cotton";
@@ -15,7 +16,8 @@ const STALE = "the gallery is stale: npm run demo, and commit output/";
 
 describe("the gallery", () => {
   it.each(demos)("%s", (demo) => {
-    const { plan } = tried(readFileSync(join(ROOT, "demo-projects", demo, "recipe.md"), "utf8"));
+    const recipe = join(ROOT, "demo-projects", demo, "recipe.md");
+    const { plan } = checkProject(nodeWorld(process), { recipe, shown: recipe, name: demo });
     if (!plan) throw new Error(`${demo} does not build`);
     for (const [file, text] of makeBooklet(plan)) {
       if (file === "booklet.html" && demo !== WHOLE_PAGE) continue;
