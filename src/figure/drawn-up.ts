@@ -6,13 +6,14 @@ import { Drawing } from "./drawing.ts";
 import type { Figure } from "./figure.ts";
 import { chiefSection, pen, penOf, printer, shownOf } from "./measure.ts";
 import { type Serpentine, serpentine } from "./serpentine.ts";
+import { edgeAt, type SewnEdge } from "./sewn-edge.ts";
 import { through } from "./svg.ts";
 
 const LEFT = 60;
 const WIDE = 190;
 /** The deepest a pleat may stand in the picture. */
 const DEEPEST = 190;
-/** Thickness of the band's edge, for the picture only. */
+/** Thickness of the edge that the ridges stand against, for the picture only. */
 const BAND = 6;
 
 interface Stretch {
@@ -23,6 +24,7 @@ interface Stretch {
   /** One wall's thickness, in units. */
   readonly wall: number;
   readonly scale: number;
+  readonly edge: SewnEdge;
 }
 
 /** So many pleats that the picture is about as deep as it is wide: four to nine. */
@@ -34,7 +36,14 @@ function stretchOf(plan: Plan): Stretch {
   const pleats = Math.min(section.pleats, Math.max(4, Math.min(9, wished)));
   const scale = Math.min(WIDE / (pleats * spacing), DEEPEST / depth);
   const bites = section.bites.slice(0, 2 * pleats).map((bite) => pen(bite) * scale);
-  return { section, pleats, bites, scale, wall: (penOf(plan, "gauging.packed") / 2) * scale };
+  return {
+    section,
+    pleats,
+    bites,
+    scale,
+    edge: edgeAt(plan, section),
+    wall: (penOf(plan, "gauging.packed") / 2) * scale,
+  };
 }
 
 /** How far the folds stand from the thread, on one side. */
@@ -48,8 +57,8 @@ interface Laid {
   readonly thread: number;
 }
 
-/** Lays one serpentine down below everything so far: cloth cut through, thread, the band's edge against its ridges. */
-function lay(drawing: Drawing, { bites, wall }: Stretch, spacing: number, above: number): Laid {
+/** Lays one serpentine down below everything so far: cloth cut through, thread, the edge against its ridges. */
+function lay(drawing: Drawing, { bites, wall, edge }: Stretch, spacing: number, above: number): Laid {
   const thread = drawing.bottom + above + reach(bites, "inside") + wall / 2;
   const shape = serpentine({ left: LEFT + 10, thread, spacing, bites, wall });
   const outside = thread + reach(bites, "outside") + wall / 2;
@@ -61,12 +70,13 @@ function lay(drawing: Drawing, { bites, wall }: Stretch, spacing: number, above:
     { x: to, y: thread },
   ]);
   for (const x of shape.walls) drawing.dot({ x, y: thread }, 1.5);
-  for (const y of [outside + 1.5, outside + 1.5 + BAND]) {
-    drawing.line("finished", [
-      { x: from, y },
-      { x: to, y },
-    ]);
-  }
+  const across = (y: number) => [
+    { x: from, y },
+    { x: to, y },
+  ];
+  if (edge.piped) drawing.line("cord", across(outside + 2.5));
+  else drawing.line("finished", across(outside + 1.5));
+  drawing.line("finished", across(outside + 1.5 + BAND));
   return { shape, outside, thread, inside: thread - reach(bites, "inside") - wall / 2 };
 }
 
@@ -75,7 +85,9 @@ export function drawDrawnUp(plan: Plan): Drawing {
   const stretch = stretchOf(plan);
   const { section, pleats, scale } = stretch;
   const { fine } = printer(plan);
-  drawing.heading("Looking down on the fold: inside of the skirt above, outside and band below.");
+  drawing.heading(
+    `Looking down on the fold: inside of the skirt above, outside and ${stretch.edge.name} below.`,
+  );
   drawing.note(
     `A stretch of ${pleats} of the ${section.pleats} pleats of the ${section.name}, in true proportion; the cloth is drawn as thick as it is.`,
   );
@@ -118,8 +130,8 @@ function measureDrawnUp(drawing: Drawing, plan: Plan, { section }: Stretch, laid
   });
 }
 
-/** Which is which: inside, outside, the ridge that is sewn, the thread, the band. */
-function labelParts(drawing: Drawing, { section, pleats }: Stretch, laid: Laid): void {
+/** Which is which: inside, outside, the ridge that is sewn, the thread, the edge. */
+function labelParts(drawing: Drawing, { section, pleats, edge }: Stretch, laid: Laid): void {
   const { shape, inside, outside, thread } = laid;
   const wall = (i: number): number => shape.walls[i] ?? 0;
   const back = 2 * Math.ceil(pleats / 2);
@@ -130,11 +142,11 @@ function labelParts(drawing: Drawing, { section, pleats }: Stretch, laid: Laid):
   );
   const foot = outside + BAND + 6;
   drawing.label(
-    "ridge outside: sewn to the band, right sides together",
+    `ridge outside: sewn to the ${edge.name}, right sides together`,
     { x: (wall(3) + wall(4)) / 2, y: outside - 2 },
     { stand: { x: 190, y: foot + 8 }, sides: ["below"], width: 170 },
   );
-  drawing.label("band", { x: LEFT, y: outside + 1.5 + BAND / 2 }, { sides: ["left"] });
+  drawing.label(edge.name, { x: LEFT, y: outside + 1.5 + BAND / 2 }, { sides: ["left"], width: 50 });
   drawing.label("thread", { x: LEFT, y: thread }, { sides: ["left"] });
   drawing.keepClear(boundsOf(laid));
 }
@@ -154,6 +166,6 @@ export function drawnUp(plan: Plan): Figure {
       : "the long stitches lie outside and the cloth folds away from them, so nearly all the depth stands inside and the thread runs close to the outer ridges";
   return drawDrawnUp(plan).finish(
     "Pleats drawn up, seen from above",
-    `Upright pleats with round backs, ${depth} deep from ridge to ridge, ${fine(section.spacing)} from one to the next; ${side}. The outer ridges lie against the band and are sewn to it, right sides together. Below, the same pleats packed: ${shownOf(plan, "gauging.packed")} from one to the next, closer than which nothing fits.`,
+    `Upright pleats with round backs, ${depth} deep from ridge to ridge, ${fine(section.spacing)} from one to the next; ${side}. The outer ridges lie against the ${edgeAt(plan, section).name} and are sewn to it, right sides together. Below, the same pleats packed: ${shownOf(plan, "gauging.packed")} from one to the next, closer than which nothing fits.`,
   );
 }

@@ -1,13 +1,18 @@
 /** A figure: a drawing with a title and a description in words. */
 import type { Element } from "hast";
 
+/** In the order of the booklet. */
 export const FIGURE_NAMES = [
   "finished",
   "evidence",
   "layout",
+  "hem",
   "balance",
+  "edge",
   "gauging",
+  "pleats",
   "drawn-up",
+  "waist-ring",
   "whipping",
 ] as const;
 

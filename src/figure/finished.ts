@@ -6,6 +6,7 @@ import { Drawing } from "./drawing.ts";
 import type { Figure } from "./figure.ts";
 import { type Hang, hangOf } from "./hang.ts";
 import { shownOf } from "./measure.ts";
+import { aboveWords, edgeLine } from "./sewn-edge.ts";
 import { drawView, type View } from "./view.ts";
 
 /** Room for the two views, with the words beside them. */
@@ -25,9 +26,13 @@ export function drawFinished(plan: Plan): Drawing {
   drawView(drawing, plan, frontView(plan, hang), { middle: first, top, scale });
   drawView(drawing, plan, sideView(plan, hang, right ? "right" : "left"), { middle: second, top, scale });
   drawing.settle();
+  if (plan.recipe.attach.to === "part-band")
+    drawing.note(
+      "The part band lies hidden under the bodice's free front, from centre front to the opening.",
+    );
   const { over } = plan.recipe.wearer;
   drawing.note(
-    `Hem straight, level, ${shownOf(plan, "skirt.offFloor")} off the floor all round (off). Lengths run down the cloth from the band's lower edge.`,
+    `Hem straight, level, ${shownOf(plan, "skirt.offFloor")} off the floor all round (off). Lengths run down the cloth from ${edgeLine(plan)}.`,
   );
   drawing.note(
     `${fullnessWords(plan)}${over ? ` Worn over ${over}.` : ""} The spread is drawn from the lengths and ${plan.recipe.wearer.hoop ? "the hoop" : "is only a suggestion"}.`,
@@ -91,6 +96,6 @@ export function finished(plan: Plan): Figure {
   const shown = (name: string): string => shownOf(plan, name);
   return drawFinished(plan).finish(
     "The finished skirt, front and side",
-    `The skirt over its supports, seen from the front and from the wearer's ${openingOnRight(plan) ? "right" : "left"} side. Below a band ${shown("attach.band.depth")} deep, ${fullnessWords(plan)} From the band's lower edge it is ${shown("finished.front")} long at centre front, ${shown("finished.left")} at the left side, ${shown("finished.right")} at the right side and ${shown("finished.back")} at centre back; the hem is straight and hangs level, ${shown("skirt.offFloor")} off the floor. It opens at ${plan.opening.station} for ${shown("skirt.placket")}.`,
+    `The skirt over its supports, seen from the front and from the wearer's ${openingOnRight(plan) ? "right" : "left"} side. Above it ${aboveWords(plan, shown)}. ${fullnessWords(plan)} From ${edgeLine(plan)} it is ${shown("finished.front")} long at centre front, ${shown("finished.left")} at the left side, ${shown("finished.right")} at the right side and ${shown("finished.back")} at centre back; the hem is straight and hangs level, ${shown("skirt.offFloor")} off the floor. It opens at ${plan.opening.station} for ${shown("skirt.placket")}.`,
   );
 }

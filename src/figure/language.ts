@@ -17,6 +17,13 @@ export type LineKind =
   | "thread"
   | "support"
   | "station"
+  | "cord"
+  | "band"
+  | "braid"
+  | "cloth"
+  | "crease-over"
+  | "crease-under"
+  | "crease-line"
   | "body"
   | "ease"
   | "dimension"
@@ -54,6 +61,13 @@ export const LINES: Readonly<Record<LineKind, LineStyle>> = {
   thread: line(2, "thread", undefined, "round"),
   support: line(1.7, "what is worn beneath", "0.1 4", "round"),
   station: line(0.8, "place to measure at", "12 3"),
+  braid: line(5, "braid", "2.4 1.2"),
+  band: line(3.4, "part band"),
+  cord: line(3.6, "covered cord", "1.6 1"),
+  cloth: line(2.8, "cloth cut through, seen on its edge", undefined, "round"),
+  "crease-over": line(1.9, "A: fold over, the edge that shows"),
+  "crease-under": line(1.4, "B: fold under, hidden", "6 2.5"),
+  "crease-line": line(0.9, "C: where A comes to lie", "1.5 2.5"),
   body: line(1.1),
   ease: line(0.6),
   dimension: line(0.7),

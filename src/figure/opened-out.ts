@@ -1,7 +1,8 @@
-/** The whipped seam opened out, seen from the outside: ridges close under the band. */
+/** The whipped seam opened out, seen from the outside: ridges close under the band, or under the cord of a piped edge. */
 import type { Plan } from "../solve/plan.ts";
 import type { Drawing } from "./drawing.ts";
 import { shownOf } from "./measure.ts";
+import type { SewnEdge } from "./sewn-edge.ts";
 import { arc, type Point } from "./svg.ts";
 import { torn } from "./torn.ts";
 
@@ -14,20 +15,24 @@ export interface Row {
   readonly pleats: number;
   readonly spacing: number;
   readonly right: number;
+  readonly edge: SewnEdge;
 }
 
-export function drawOpenedOut(drawing: Drawing, plan: Plan, { pleats, spacing, right }: Row): void {
+export function drawOpenedOut(drawing: Drawing, plan: Plan, { pleats, spacing, right, edge }: Row): void {
   const top = drawing.bottom + 12;
   const seam = top + BAND;
   const foot = seam + DOWN;
   const left = right - pleats * spacing;
   const [from, to] = [left - 8, right + 8];
-  for (const y of [top, seam]) {
-    drawing.line("finished", [
-      { x: from, y },
-      { x: to, y },
-    ]);
-  }
+  const across = (y: number): Point[] => [
+    { x: from, y },
+    { x: to, y },
+  ];
+  const bodice = edge.above === "bodice";
+  if (bodice) drawing.line("break", torn({ x: from, y: top }, { x: to, y: top }));
+  else drawing.line("finished", across(top));
+  drawing.line(edge.piped ? "cord" : "finished", across(edge.piped ? seam - 2 : seam));
+  if (edge.piped) drawing.line("seam", across(seam - 6), { soft: true });
   drawing.line("break", torn({ x: from, y: top }, { x: from, y: seam }));
   drawing.line("break", torn({ x: to, y: top }, { x: to, y: seam }));
   for (let i = 0; i < pleats; i += 1) {
@@ -39,12 +44,14 @@ export function drawOpenedOut(drawing: Drawing, plan: Plan, { pleats, spacing, r
       { x: x + half, y: foot },
     ];
     drawing.line("body", ridge);
-    drawing.dot({ x, y: seam + 1 }, 1.1);
+    if (!edge.piped) drawing.dot({ x, y: seam + 1 }, 1.1);
   }
   drawing.line("break", torn({ x: from, y: foot }, { x: to, y: foot }));
   drawing.label(
-    `band ${shownOf(plan, "attach.band.depth")}`,
-    { x: (from + to) / 2, y: (top + seam) / 2 },
+    bodice
+      ? `bodice, cord ${shownOf(plan, "attach.piping.cord")}`
+      : `${edge.above} ${shownOf(plan, "attach.band.depth")}`,
+    { x: (from + to) / 2, y: top + (BAND - (edge.piped ? 7 : 0)) / 2 },
     {
       sides: ["on"],
       leader: "never",

@@ -1,31 +1,37 @@
-/** Drawn-up pleats standing against the band, seen from the inside and a little from above. */
+/** Drawn-up pleats standing against the edge they are sewn to, seen from the inside and a little from above. */
 import type { Drawing } from "./drawing.ts";
 import { serpentine } from "./serpentine.ts";
+import type { SewnEdge } from "./sewn-edge.ts";
 import { type Point, rectangle } from "./svg.ts";
 import { torn } from "./torn.ts";
 
 /** How much of the depth is seen from this height. */
 const TILT = 0.42;
-/** The band's edge seen from above, and how far the pleats are drawn down. */
+/** The edge seen from above, plain or with cord and casing, and how far the pleats are drawn down. */
 const BAND = 8;
+const PIPED = 17;
+/** The cord's middle and the far side of the cord, from the edge. */
+export const CORD = { middle: 4.5, beyond: 8 } as const;
 const DOWN = 44;
 
 export interface Wanted {
   /** Where the section begins, at the right of the page. */
   readonly right: number;
-  /** Height of the band's edge on the page. */
+  /** Height of the edge on the page. */
   readonly edge: number;
   readonly spacing: number;
   readonly bites: readonly number[];
   readonly wall: number;
   /** Rows of gauging to show, below the fold. */
   readonly rows: readonly number[];
+  /** What the pleats stand against. */
+  readonly sewnTo: SewnEdge;
 }
 
 export interface Ridges extends Wanted {
-  /** Fold of the skirt seen from above, two outlines; the band lies behind them. */
+  /** Fold of the skirt seen from above, two outlines; band or bodice lies behind them. */
   readonly outlines: readonly (readonly Point[])[];
-  /** The ridges against the band, from the right. */
+  /** The ridges against the edge, from the right. */
   readonly against: readonly Point[];
   /** The free folds towards the eye: their two sides, and the height on the page where their fronts begin. */
   readonly free: readonly {
@@ -43,7 +49,7 @@ export interface Ridges extends Wanted {
 export function standRidges(wanted: Wanted): Ridges {
   const { right, edge, spacing, wall, rows } = wanted;
   const outward = Math.max(...wanted.bites.filter((_, i) => i % 2 === 1)) / 2;
-  // Drawn to the band, every ridge lies against it, whatever one tape mark more or less in its bite.
+  // Drawn to the edge, every ridge lies against it, whatever one tape mark more or less in its bite.
   const bites = wanted.bites.map((bite, i) => (i % 2 === 1 ? 2 * outward : bite));
   const shape = serpentine({ left: 0, thread: 0, spacing, bites, wall });
   const back = outward + wall / 2;
@@ -72,21 +78,22 @@ export function standRidges(wanted: Wanted): Ridges {
     free,
     thread,
     foot: Math.max(front + 20, thread + deepest + 20, edge + DOWN),
-    band: edge - BAND,
+    band: edge - (wanted.sewnTo.piped ? PIPED : BAND),
   };
 }
 
-/** Draws the band's edge, the folds, the fronts of the free folds and the gauging thread that shows between them. */
+/** Draws the edge, the folds, the fronts of the free folds and the gauging thread that shows between them. */
 export function drawRidges(drawing: Drawing, ridges: Ridges): void {
-  const { edge, band, foot, free, thread, rows, right } = ridges;
+  const { edge, band, foot, free, thread, rows, right, sewnTo } = ridges;
   const left = Math.min(...free.map((fold) => fold.left)) - 8;
   const end = right + 8;
-  for (const y of [band, edge - 1.5]) {
-    drawing.line("finished", [
-      { x: left, y },
-      { x: end, y },
-    ]);
-  }
+  const across = (y: number): Point[] => [
+    { x: left, y },
+    { x: end, y },
+  ];
+  drawing.line("finished", across(band));
+  if (sewnTo.piped) drawing.line("cord", across(edge - CORD.middle));
+  else drawing.line("finished", across(edge - 1.5));
   for (const outline of ridges.outlines) drawing.line("body", outline);
   for (const fold of free) {
     for (const x of [fold.left, fold.right]) {
@@ -99,7 +106,12 @@ export function drawRidges(drawing: Drawing, ridges: Ridges): void {
   drawHollows(drawing, ridges);
   for (const row of rows) drawRow(drawing, ridges, thread + row);
   drawing.line("break", torn({ x: left, y: foot }, { x: end, y: foot }));
-  drawing.label("band", { x: left, y: (band + edge) / 2 }, { sides: ["left", "above"], leader: "moved" });
+  const beside = (text: string, y: number): void =>
+    drawing.label(text, { x: left, y }, { sides: ["left", "above"], leader: "moved", width: 50 });
+  if (sewnTo.piped) {
+    beside("casing", band + 2);
+    beside("cord", edge - CORD.middle + 6);
+  } else beside(sewnTo.name, (band + edge) / 2);
 }
 
 /** A gauging row: seen in the hollows between the free folds, hidden behind them. */
@@ -125,7 +137,7 @@ function drawRow(drawing: Drawing, { free, foot }: Ridges, y: number): void {
     );
 }
 
-/** Between the fronts of the free folds one looks into hollows, down to the ridges against the band. */
+/** Between the fronts of the free folds one looks into hollows, down to the ridges against the edge. */
 function drawHollows(drawing: Drawing, { free, foot }: Ridges): void {
   for (const [i, fold] of free.entries()) {
     const next = free[i + 1];

@@ -6,6 +6,7 @@ import { type Hang, slope } from "./hang.ts";
 import { LETTERING } from "./language.ts";
 import { pen, penOf, shownOf } from "./measure.ts";
 import type { Point } from "./svg.ts";
+import { drawAbove } from "./view-edge.ts";
 
 export interface View {
   readonly title: string;
@@ -51,7 +52,16 @@ export function drawView(drawing: Drawing, plan: Plan, view: View, stand: Stand)
     { x: stand.middle - 84, y: floor },
     { x: stand.middle + 84, y: floor },
   ]);
-  drawBand(drawing, plan, view, stand);
+  drawAbove(drawing, plan, {
+    title: view.title,
+    front: view.title === "front",
+    across: view.across,
+    sees: view.sees,
+    middle: stand.middle,
+    scale: stand.scale,
+    from: falls(view, stand, -1, 0),
+    to: falls(view, stand, 1, 0),
+  });
   drawOpening(drawing, plan, view, stand);
   drawLengths(drawing, plan, view, stand, floor);
 }
@@ -108,35 +118,6 @@ function pleatEdges(plan: Plan): number[] {
       return at / waist;
     });
   });
-}
-
-/** The band stands above the waist seam: its lower edge is where every length begins. */
-function drawBand(drawing: Drawing, plan: Plan, view: View, stand: Stand): void {
-  const depth = penOf(plan, "attach.band.depth") * stand.scale;
-  const [left, right] = [falls(view, stand, -1, 0), falls(view, stand, 1, 0)];
-  drawing.line(
-    "finished",
-    [left, right, { x: right.x, y: right.y - depth }, { x: left.x, y: left.y - depth }],
-    { closed: true },
-  );
-  drawing.label(
-    view.title,
-    { x: stand.middle, y: stand.top - 52 },
-    { sides: ["on"], bold: true, leader: "never" },
-  );
-  drawing.label(
-    view.title === "front"
-      ? `waist seam ${shownOf(plan, "waist.seam")}, closed`
-      : `band ${shownOf(plan, "attach.band.depth")}`,
-    view.title === "front" ? { x: left.x, y: left.y } : { x: right.x - 3, y: right.y - depth },
-    {
-      stand: { x: stand.middle, y: stand.top - depth - 10 },
-      sides: ["above"],
-      gap: 0,
-      width: 160,
-      size: LETTERING.small,
-    },
-  );
 }
 
 /** The opening where this view sees it, with its length. */

@@ -2,11 +2,15 @@
 import { drawBalance } from "../../src/figure/balance.ts";
 import type { Drawing } from "../../src/figure/drawing.ts";
 import { drawDrawnUp } from "../../src/figure/drawn-up.ts";
+import { drawEdgeSection } from "../../src/figure/edge.ts";
 import { drawEvidence } from "../../src/figure/evidence.ts";
 import type { FigureName } from "../../src/figure/figure.ts";
 import { drawFinished } from "../../src/figure/finished.ts";
 import { drawGauging } from "../../src/figure/gauging.ts";
+import { drawHem } from "../../src/figure/hem.ts";
 import { drawLayout } from "../../src/figure/layout.ts";
+import { drawPleats } from "../../src/figure/pleats.ts";
+import { drawWaistRing } from "../../src/figure/waist-ring.ts";
 import { drawWhipping } from "../../src/figure/whipping.ts";
 import type { Plan } from "../../src/solve/plan.ts";
 
@@ -14,8 +18,12 @@ export const DRAWINGS: Readonly<Record<FigureName, (plan: Plan) => Drawing>> = {
   finished: drawFinished,
   evidence: drawEvidence,
   layout: drawLayout,
+  hem: drawHem,
   balance: drawBalance,
+  edge: drawEdgeSection,
   gauging: drawGauging,
+  pleats: drawPleats,
   "drawn-up": drawDrawnUp,
+  "waist-ring": drawWaistRing,
   whipping: drawWhipping,
 };

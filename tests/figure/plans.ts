@@ -1,7 +1,11 @@
 /** Invented garments that the figures are tried on: usual ones, and those that crowd a drawing. */
 
+import type { FigureName } from "../../src/figure/figure.ts";
+import { figuresOf } from "../../src/figure/index.ts";
+import { readRecipe } from "../../src/recipe/read.ts";
 import type { Plan } from "../../src/solve/plan.ts";
-import { type Keys, planOf } from "../recipes.ts";
+import { solve } from "../../src/solve/solve.ts";
+import { type Keys, planOf, recipeText } from "../recipes.ts";
 
 const METRIC: Keys = {
   show: "cm",
@@ -41,6 +45,62 @@ export const GARMENTS: Readonly<Record<string, Keys>> = {
     wearer: { over: "m".repeat(200) },
     attach: { opening: { at: "front-right", "from-centre": "6 1/4 in" } },
   },
+  "a bodice edge, long and short, a stay, a braid": {
+    cloth: { thickness: "0.25 mm" },
+    skirt: { breadths: "5", braid: "true" },
+    fullness: { "pleats-per-inch": "5", stay: { name: "organdy", thickness: "0.15 mm" } },
+    attach: { to: "bodice-edge", "placket-hooks": "all-along" },
+  },
+  "a part band, the opening at the wearer's front left": {
+    attach: { to: "part-band", opening: { at: "front-left", "from-centre": "5 in" } },
+  },
+  "a piped band, every other pleat whipped": {
+    cloth: { weight: "50 g/m2" },
+    attach: { piping: { cord: "1/8 in" }, whip: "every-other" },
+  },
+  "flat, knife, gauged": {
+    fullness: {
+      zones: "[{set: flat, waist: 2 in}, {set: knife, waist: 4 in, face: 1 in, depth: 1 in}, {set: gauged}]",
+    },
+  },
+  "pleats only": { fullness: { method: "pleated" } },
+  "pleats towards the front only": { fullness: { zones: "[{set: knife, towards: front}]" } },
+  "pleated, gauged back": { fullness: { method: "pleated-gauged-back" } },
+  "a half box in front, a part band, the opening among knife pleats": {
+    fullness: {
+      zones:
+        "[{set: box, waist: 5 1/4 in, count: 3 1/2, depth: 3/4 in}, {set: knife, waist: 4 in, towards: front, depth: 2 in}, {set: gauged}]",
+    },
+    attach: { to: "part-band", opening: { at: "front-right", "from-centre": "6 in" } },
+  },
+  "a list of originals, crowded at one year": { year: "1850" },
+  "double boxes, the opening at the right side, centimetres": {
+    show: "cm",
+    fullness: { zones: "[{set: double-box}]" },
+    attach: { opening: { at: "side-right" } },
+  },
 };
 
-export const garment = (name: string): Plan => planOf(GARMENTS[name] as Keys);
+/** The garments that have a figure; there is one for every figure. */
+export const garmentsWith = (figure: FigureName): readonly string[] =>
+  Object.keys(GARMENTS).filter((name) => figuresOf(garment(name)).includes(figure));
+
+/** An invented list, crowded at one year. */
+const ORIGINALS = [
+  "year,set",
+  ...Array.from({ length: 40 }, () => "1850,gauged"),
+  "1846,pleated",
+  "1855,knife",
+  "1851,flat-front-gauged",
+].join("\n");
+const WITH_ORIGINALS = "a list of originals, crowded at one year";
+
+export const garment = (name: string): Plan =>
+  name === WITH_ORIGINALS ? withOriginals(GARMENTS[name] as Keys) : planOf(GARMENTS[name] as Keys);
+
+function withOriginals(keys: Keys): Plan {
+  const { recipe } = readRecipe("recipe.md", recipeText(keys), { file: "evidence.csv", text: ORIGINALS });
+  const plan = recipe && solve(recipe).plan;
+  if (!plan) throw new Error("the list is not read");
+  return plan;
+}

@@ -24,9 +24,12 @@ const WHOLE = [
   "booklet.md",
   "figures/balance.svg",
   "figures/drawn-up.svg",
+  "figures/edge.svg",
   "figures/finished.svg",
   "figures/gauging.svg",
+  "figures/hem.svg",
   "figures/layout.svg",
+  "figures/waist-ring.svg",
   "figures/whipping.svg",
   "plan.json",
 ];
