@@ -46,7 +46,7 @@ function fullnessWords(plan: Plan): string {
   const pleats =
     plan.gauged.length > 0 ? `${shownOf(plan, "gauging.pleats")} gauged pleats, fewer drawn.` : "";
   if (sets.size === 1 && sets.has("gauged")) return `Gauged all round: ${pleats.replace("gauged ", "")}`;
-  return `Each half, from centre front back: ${halfWords(plan)}. ${pleats}`.trim();
+  return `Each half, from centre front to centre back: ${halfWords(plan)}. ${pleats}`.trim();
 }
 
 const halfWords = (plan: Plan): string =>

@@ -128,7 +128,7 @@ export const NAMES = {
   "gauging.easy": entry("fine", "easy spacing: what sews and lies well", OURS),
   "gauging.lastRow": entry("tape", "the last row, below the fold"),
   "gauging.pleats": entry("count", "pleats in the whole skirt"),
-  "gauging.perInch": entry("perLength", "pleats in an inch of waist seam"),
+  "gauging.perInch": entry("perLength", "pleats along the gauged waist seam"),
   "gauging.pitch": entry("fine", "mean pitch: the cloth in one pleat"),
   "gauging.bite": entry("fine", "mean bite: half the pitch"),
   "gauging.depth": entry("tape", "how deep a pleat stands: half its pitch"),

@@ -1,13 +1,16 @@
 /** An opening that shows on the face of a pleat is warned of: it lies best under a fold. */
 import { printOnTape } from "../quantity/print.ts";
-import { add, min, type Quantity, sub } from "../quantity/quantity.ts";
+import { add, less, min, type Quantity, sub } from "../quantity/quantity.ts";
 import type { Work } from "./context.ts";
 import type { Opening } from "./opening.ts";
 import type { Section } from "./plan.ts";
+import { stacks } from "./pleat.ts";
 import { type PleatLines, placeInPleats, pleatLines } from "./pleat-lines.ts";
 
 /** Warns, with the waist places of the nearest folds, so that the opening can be put under one. */
-export function warnOfOpening({ sheet, say }: Work, sections: readonly Section[], opening: Opening): void {
+export function warnOfOpening(work: Work, sections: readonly Section[], opening: Opening): void {
+  warnOfLayers(work, sections, opening);
+  const { sheet, say } = work;
   const round = sheet.get("skirt.round");
   const fromFront = min(opening.alongTop, sub(round, opening.alongTop));
   for (const section of sections) {
@@ -27,4 +30,31 @@ export function warnOfOpening({ sheet, say }: Work, sections: readonly Section[]
       hint: `that face runs from ${print(near)} to ${print(far)} from centre front on the waist: put the opening at one of its edges, or move the pleat as the chapter on pleats says`,
     });
   }
+}
+
+/**
+ * Warns where hidden folds would reach across the opening and be sewn in with its other side: pleats deeper than their
+ * face, and, on a part band, pleats that point to the back, since the bodice's side has to lap over the band's.
+ */
+function warnOfLayers({ recipe, sheet, say }: Work, sections: readonly Section[], opening: Opening): void {
+  const within = sections.find(
+    ({ from, waist }) => less(from, opening.waist) && less(opening.waist, add(from, waist)),
+  );
+  if (!within || within.set === "flat" || within.set === "gauged") return;
+  const stacked = stacks(within.set, within.face, within.depth);
+  const wrongWay = recipe.attach.to === "part-band" && within.set === "knife" && within.towards === "back";
+  if (!stacked && !wrongWay) return;
+  const what = `the opening stands among the ${within.name.replace(/^(left|right) /, "")}`;
+  const reach = printOnTape(sub(within.depth, within.face), sheet.showing);
+  say({
+    code: "opening-under-layers",
+    level: "warning",
+    path: "attach.opening",
+    text: stacked
+      ? `${what}, which are deeper than their face: hidden folds reach ${reach} across it, and whipped through they would sew it shut`
+      : `${what}, and their folds point to the back: on a part band the bodice's side has to lap over the band's`,
+    hint: stacked
+      ? "take pleats no deeper than their face there, gauge that part, or move the opening out of the pleats"
+      : "write towards: front for those pleats, or gauge that part",
+  });
 }

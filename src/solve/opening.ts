@@ -1,5 +1,17 @@
 /** The opening: where it is asked for, and where it comes to be (trade: the placket goes to the seam within 1 in). */
-import { abs, fraction, inches, less, min, mul, plain, type Quantity, sub } from "../quantity/quantity.ts";
+import {
+  abs,
+  compare,
+  fraction,
+  inches,
+  isZero,
+  less,
+  min,
+  mul,
+  plain,
+  type Quantity,
+  sub,
+} from "../quantity/quantity.ts";
 import type { OpeningPlace } from "../recipe/recipe.ts";
 import type { Work } from "./context.ts";
 import type { Ring } from "./ring.ts";
@@ -68,6 +80,22 @@ export function solveOpening(
     waist: nearest.waist,
     alongTop: nearest.top,
     kind: "seam",
-    station: nearest.gap.value.n === 0n ? words : `the seam nearest ${words}`,
+    station:
+      nearest.gap.value.n === 0n
+        ? words
+        : fixed
+          ? `the seam nearest ${words}`
+          : seamWords(ring, nearest.top, at),
   };
+}
+
+const ORDINALS = ["first", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth"];
+
+/** A seam counted from centre front on its own side: "the second seam to the left of centre front". */
+function seamWords(ring: Ring, top: Quantity, at: OpeningPlace): string {
+  const side = at.slice(6);
+  const beside = ring.seams.filter((seam) => !isZero(seam));
+  const place = beside.findIndex((seam) => compare(seam, top) === 0);
+  const count = side === "left" ? place : beside.length - 1 - place;
+  return `the ${ORDINALS[count] ?? `${count + 1}th`} seam to the ${side} of centre front`;
 }

@@ -36,12 +36,17 @@ export function judgeTrial({ recipe, sheet, say }: Work, stretch: Stretch): bool
   return true;
 }
 
-/** The trial to sew: half the section, its pleats and the width it must reach. */
-export function planTrial({ sheet }: Work): void {
-  sheet.set("trial.cloth", "max(section.cloth / 2, fullness.leastTrial)");
-  sheet.set("trial.pleats", "round(section.pleats * trial.cloth / section.cloth, 1/2)");
+/** The trial to sew: half the section (whole pleats where they follow the lines) and the width it must reach. */
+export function planTrial({ recipe, sheet }: Work): void {
+  if (recipe.fullness.followRepeat) {
+    sheet.set("trial.pleats", "max(floor(section.pleats / 2), ceil(fullness.leastTrial / section.pitch), 1)");
+    sheet.set("trial.cloth", "trial.pleats * section.pitch");
+  } else {
+    sheet.set("trial.cloth", "max(section.cloth / 2, fullness.leastTrial)");
+    sheet.set("trial.pleats", "round(section.pleats * trial.cloth / section.cloth, 1/2)");
+  }
   sheet.set("trial.target", "section.waist * trial.cloth / section.cloth");
-  sheet.set("trial.pass", "9/10 * trial.target");
+  sheet.set("trial.pass", "floor(9/10 * trial.target, tape)");
 }
 
 /** Tenths less and more than the target that the trial table shows. */

@@ -3,7 +3,7 @@ import { readFileSync } from "node:fs";
 import { expect, it } from "vitest";
 import { exact } from "../../src/solve/json.ts";
 import type { Plan } from "../../src/solve/plan.ts";
-import { exactOf, tried } from "../recipes.ts";
+import { exactOf, recipeText, tried } from "../recipes.ts";
 
 function demo(name: string): Plan {
   const file = new URL(`../../demo-projects/${name}/recipe.md`, import.meta.url);
@@ -13,15 +13,40 @@ function demo(name: string): Plan {
 }
 const codes = (plan: Plan): string[] => plan.messages.map(({ code }) => code);
 
-it("green silk: 8 x 21 = 168 in 25; 9 1/2 of a half pleated, 3 gauged; the opening goes to the second seam, under a fold", () => {
+it("green silk: 5 x 23 = 115 in 25; 7 1/2 of a half in ten meeting pleats, 5 gauged; the opening at the first seam", () => {
   const plan = demo("green-silk-1862");
-  expect(exactOf(plan, "skirt.round")).toBe("168");
-  // 9 1/2 / (3/4) = 12 2/3 -> 13 a half; cloth in proportion, 9 1/2 x 168 / 25
-  expect(exactOf(plan, "pleating.count")).toBe("26");
-  expect(exact(plan.sections[0]?.cloth as never)).toBe("1596/25");
-  expect(exact(plan.opening.alongTop)).toBe("42");
+  expect(exactOf(plan, "skirt.round")).toBe("115");
+  // 7 1/2 / (3/4) = 10 a half; meeting, 3 : 1: 22 1/2 of 57 1/2, and 35 are left for the gauged 5.
+  expect(exactOf(plan, "pleating.count")).toBe("20");
+  expect(exact(plan.sections[0]?.cloth as never)).toBe("45/2");
+  // The first seam, half a breadth from centre front: 11 1/2 along, 7 1/2 x 11 1/2 / 22 1/2 on the waist.
+  expect(exact(plan.opening.alongTop)).toBe("23/2");
+  expect(exactOf(plan, "opening.fromFront")).toBe("23/6");
+  expect(plan.opening.station).toBe("the first seam to the left of centre front");
   expect(codes(plan)).toContain("opening-moved");
   expect(codes(plan)).not.toContain("opening-on-face");
+  expect(codes(plan)).not.toContain("opening-under-layers");
+});
+
+it("stacked pleats over the opening, or folds to the back on a part band, are warned of", () => {
+  const silk = (zones: string) =>
+    tried(
+      recipeText({
+        cloth: { width: "24 in", thickness: "0.18 mm" },
+        skirt: { breadths: "5" },
+        fullness: { zones },
+        attach: { to: "part-band", opening: { at: "front-left", "from-centre": "4 in" } },
+      }),
+    ).messages.map(({ code }) => code);
+  expect(silk("[{set: knife, waist: 7 1/2 in, depth: 1 in, towards: front}, {set: gauged}]")).toContain(
+    "opening-under-layers",
+  );
+  expect(silk("[{set: knife, waist: 7 1/2 in, towards: back}, {set: gauged}]")).toContain(
+    "opening-under-layers",
+  );
+  expect(silk("[{set: knife, waist: 7 1/2 in, towards: front}, {set: gauged}]")).not.toContain(
+    "opening-under-layers",
+  );
 });
 
 it("checked wool: 53 checks of 1/2 in between two seams; 2 lines a pleat, 33 in a quarter of 33 1/8, the last 1 1/8", () => {
