@@ -5,33 +5,19 @@
  * comparisons, and min max floor ceil round abs diagonal. Whatever could hang, loop or reach outside is refused when it is read.
  */
 
-import { diagonal } from "./diagonal.ts";
+import { FormulaError } from "./formula-error.ts";
+import { ARITHMETIC, bounded, FUNCTIONS, type Result } from "./formula-functions.ts";
+import { takeLiterals } from "./formula-literals.ts";
 import { type ParsedNode, parseFormula } from "./formula-parser.ts";
 import * as q from "./quantity.ts";
-import { FORMULA_NUMBER_SOURCE as NUMBER, readNumber, readQuantity, unitSource } from "./read.ts";
-import { type Rounding, roundTo } from "./tape.ts";
 
 export const LONGEST_FORMULA = 500;
 export const DEEPEST_FORMULA = 40;
-/** A result whose numerator or denominator passes this many bits is refused. */
-export const MOST_BITS = 4096;
 
-export type Result = q.Quantity | boolean;
+export { FormulaError } from "./formula-error.ts";
+export type { Result } from "./formula-functions.ts";
+
 export type Lookup = (name: string) => q.Quantity | undefined;
-
-/** What is wrong with a formula and where in its text (from 0). The message is fit to show. */
-export class FormulaError extends Error {
-  readonly at: number;
-  readonly hint: string | undefined;
-  /** A name that nobody knows, so that the caller can offer the nearest. */
-  readonly unknown: string | undefined;
-  constructor(message: string, at: number, hint?: string, unknown?: string) {
-    super(message);
-    this.at = at;
-    this.hint = hint;
-    this.unknown = unknown;
-  }
-}
 
 export interface Formula {
   readonly text: string;
@@ -42,79 +28,6 @@ export interface Formula {
 }
 
 type Evaluate = (lookup: Lookup) => Result;
-
-const LITERAL_KINDS: readonly q.Dim[] = [q.LENGTH, q.MASS, q.AREAL, q.RATE, q.PLAIN];
-const LITERAL = new RegExp(`(?<![\\w.\\u00c0-\\u02af])(?:${NUMBER})`, "g");
-
-interface Literals {
-  /** The text with every literal turned into a name of the same width, so that columns stay true. */
-  readonly text: string;
-  readonly values: ReadonlyMap<string, q.Quantity>;
-}
-
-/** First letters of stand-in names: Latin letters that no value name uses and mathjs takes for letters. */
-const STAND_IN = 0x100;
-
-function takeLiterals(text: string): Literals {
-  const values = new Map<string, q.Quantity>();
-  const stand = (value: q.Quantity, width: number): string => {
-    const name = String.fromCharCode(STAND_IN + values.size) + "_".repeat(width - 1);
-    values.set(name, value);
-    return name;
-  };
-  let out = "";
-  let at = 0;
-  for (const found of text.matchAll(LITERAL)) {
-    if (found.index < at) continue;
-    const after = /^[A-Za-z_]\S*/.exec(text.slice(found.index + found[0].length));
-    const end = literalEnd(text, found.index + found[0].length);
-    const written = text.slice(found.index, end.at);
-    if (after && end.dim === q.PLAIN) {
-      throw new FormulaError(
-        `"${found[0]}${after[0]}" is neither a number nor a name`,
-        found.index,
-        "write a unit known here, as in 3 in",
-      );
-    }
-    out += text.slice(at, found.index) + stand(literalValue(written, found.index, end.dim), written.length);
-    at = end.at;
-  }
-  return { text: out + text.slice(at), values };
-}
-
-/** Where a literal ends: after its unit, and after further number-unit terms of a length (`2 ft 3 in`). */
-function literalEnd(text: string, from: number): { at: number; dim: q.Dim } {
-  for (const kind of LITERAL_KINDS) {
-    if (kind === q.PLAIN) continue;
-    const unit = new RegExp(`[ \\u00a0]*(?:${unitSource(kind)})`, "y");
-    unit.lastIndex = from;
-    const found = unit.exec(text);
-    if (!found) continue;
-    let at = from + found[0].length;
-    const further = new RegExp(`[ \\u00a0]*(?:${NUMBER})[ \\u00a0]*(?:${unitSource(kind)})`, "y");
-    for (;;) {
-      further.lastIndex = at;
-      const next = further.exec(text);
-      if (!next) return { at, dim: kind };
-      at += next[0].length;
-    }
-  }
-  const percent = /[ \u00a0]*%/y;
-  percent.lastIndex = from;
-  const share = percent.exec(text);
-  return { at: share ? from + share[0].length : from, dim: q.PLAIN };
-}
-
-function literalValue(written: string, at: number, dim: q.Dim): q.Quantity {
-  if (dim === q.PLAIN && !written.includes("%")) {
-    const value = readNumber(written);
-    if (value) return q.plain(value);
-    throw new FormulaError(`"${written.slice(0, 20)}" is not a number that can be used here`, at);
-  }
-  const reading = readQuantity(written, dim);
-  if (reading.ok) return reading.value;
-  throw new FormulaError(reading.error, at + reading.at, reading.hint);
-}
 
 /** Reads a formula; throws FormulaError with the place of what is not a plain sum. */
 export function readFormula(text: string): Formula {
@@ -156,58 +69,6 @@ function parsed(text: string): ParsedNode {
     );
   }
 }
-
-function bounded(result: q.Quantity): q.Quantity {
-  const { n, d } = result.value;
-  if (n.toString(2).length > MOST_BITS || d.toString(2).length > MOST_BITS) {
-    throw new FormulaError("the result has too many digits", 0);
-  }
-  return result;
-}
-
-const ARITHMETIC: Record<string, (a: q.Quantity, b: q.Quantity) => Result> = {
-  "+": q.add,
-  "-": q.sub,
-  "*": (a, b) => bounded(q.mul(a, b)),
-  "/": (a, b) => bounded(q.div(a, b)),
-  "<": q.less,
-  ">": q.more,
-  "<=": (a, b) => !q.more(a, b),
-  ">=": (a, b) => !q.less(a, b),
-  "==": q.equal,
-  "!=": (a, b) => !q.equal(a, b),
-};
-
-const ONE = q.plain(1n);
-const rounding =
-  (way: Rounding) =>
-  (args: readonly q.Quantity[]): q.Quantity => {
-    const [x, step] = args as [q.Quantity, q.Quantity | undefined];
-    if (!step && x.dim !== q.PLAIN)
-      throw new q.KindError(`${q.kindName(x.dim)} needs a step to be put on, as in round(x, 1/8 in)`);
-    const by = step ?? ONE;
-    if (by.dim !== x.dim)
-      throw new q.KindError(`the step is ${q.kindName(by.dim)}, but what is rounded is ${q.kindName(x.dim)}`);
-    if (by.value.compare(0) <= 0) throw new q.KindError("the step must be above 0");
-    return roundTo(x, by, way);
-  };
-
-interface Fn {
-  readonly least: number;
-  readonly most: number;
-  readonly run: (args: readonly q.Quantity[]) => q.Quantity;
-}
-
-/** The functions of the grammar: how many things they take, and what they do. */
-const FUNCTIONS: ReadonlyMap<string, Fn> = new Map<string, Fn>([
-  ["min", { least: 1, most: 20, run: ([a, ...rest]) => q.min(a as q.Quantity, ...rest) }],
-  ["max", { least: 1, most: 20, run: ([a, ...rest]) => q.max(a as q.Quantity, ...rest) }],
-  ["abs", { least: 1, most: 1, run: ([a]) => q.abs(a as q.Quantity) }],
-  ["floor", { least: 1, most: 2, run: rounding("down") }],
-  ["ceil", { least: 1, most: 2, run: rounding("up") }],
-  ["round", { least: 1, most: 2, run: rounding("nearest") }],
-  ["diagonal", { least: 2, most: 2, run: ([x, step]) => diagonal(x as q.Quantity, step as q.Quantity) }],
-]);
 
 const REFUSED: Record<string, string> = {
   AssignmentNode: "= inside a formula",
