@@ -19,13 +19,16 @@ import { biteAfter } from "../solve/sensitivity.ts";
 import { printTime, TIME_STEP_MINUTES } from "../solve/shown.ts";
 import { bandPlaces } from "./band-places.ts";
 import { edgeWords, pipingStrips } from "./edge.ts";
+import { edgeParts } from "./edge-parts.ts";
 import { estimatesContext, isEstimated } from "./estimates.ts";
 import { evidenceContext } from "./evidence.ts";
 import { flagsOf } from "./flags.ts";
+import { hasLonger } from "./gauging-flags.ts";
 import { notionsOf } from "./notions.ts";
 import { pleatWords, seamsInPleats } from "./pleat-words.ts";
 import { Printed } from "./printed.ts";
 import { gaugedContext, partContext, pleatedContext } from "./section-context.ts";
+import { stayDepth } from "./stay.ts";
 import { pocketWords, trimsContext } from "./trims.ts";
 
 export type Context = Record<string, unknown>;
@@ -70,6 +73,7 @@ export function contextOf(plan: Plan): Context {
     cloth: recipe.cloth.name,
     fibre: recipe.cloth.fibre,
     stay: recipe.fullness.stay?.name ?? (recipe.fullness.stay ? "the stay" : undefined),
+    stayDepth: stayDepth(plan),
     opening: plan.opening.station,
     ...pleatWords(plan),
     longSide: plan.gauged.find((section) => section.longSide)?.longSide,
@@ -128,6 +132,7 @@ export function contextOf(plan: Plan): Context {
   context.pipingStrips = pipingStrips(plan);
   context.bandMarks = bandMarks(plan, waist, onTape);
   context.bandPlaces = bandPlaces(plan, waist);
+  context.edgeParts = edgeParts(plan, waist);
   context.seams = plan.seams.map((seam) => ({
     station: sideOf(seam.station),
     alongTop: fromFront(seam.alongTop),
@@ -196,18 +201,18 @@ function trialContext(row: TrialRow, plan: Plan) {
     none: "nothing fits: take a breadth out, a thinner stay, or gauge less of the waist",
   };
   const change = row.change;
+  const stays = row.verdict === "keep" || (row.verdict === "keep-tight" && !hasLonger(row, plan));
+  const noLonger = `goes on, but hard to even and to whip; no longer bite fits: keep these${plan.recipe.fullness.stay ? ", or leave out the stay" : ""}`;
   return {
     measures: printOnTape(row.measures, { show, tape }),
     change: isZero(change)
       ? "just closes"
       : `${compare(change, plain(0n)) > 0 ? "+" : "-"}${decimal(change.value.abs().mul(100), 0)} %`,
-    verdict: verdicts[row.verdict],
-    bite:
-      row.verdict === "keep"
-        ? printFine((plan.values.get("gauging.bite") as { quantity: Quantity }).quantity, show)
-        : bite,
-    pleats:
-      row.verdict === "keep" ? vulgar(planned.value) : row.pleats === undefined ? "" : String(row.pleats),
+    verdict: stays && row.verdict === "keep-tight" ? noLonger : verdicts[row.verdict],
+    bite: stays
+      ? printFine((plan.values.get("gauging.bite") as { quantity: Quantity }).quantity, show)
+      : bite,
+    pleats: stays ? vulgar(planned.value) : row.pleats === undefined ? "" : String(row.pleats),
   };
 }
 
@@ -234,6 +239,9 @@ function piecesContext(plan: Plan, onTape: (q: Quantity) => string) {
     }));
 }
 
+/** "10 min to 15 min"; one time where both ends print alike. */
+const span = (low: string, high: string): string => (low === high ? low : `${low} to ${high}`);
+
 /** Stage times on five minutes, so rounded that they add up to the printed whole. */
 function stagesContext(stages: readonly Stage[]) {
   const step = BigInt(TIME_STEP_MINUTES) * 60n;
@@ -250,7 +258,7 @@ function stagesContext(stages: readonly Stage[]) {
   };
   const low = parts((stage) => stage.low);
   const high = parts((stage) => stage.high);
-  return stages.map(({ name }, i) => ({ name, low: low[i] as string, high: high[i] as string }));
+  return stages.map(({ name }, i) => ({ name, time: span(low[i] as string, high[i] as string) }));
 }
 
 /** For the helper that prints in other units. */

@@ -119,6 +119,7 @@ const OPTIONAL = new Set([
   "attach.opening",
   "attach.piping",
   "attach.band.lap",
+  "garment.stayDepth",
   "garment.openSide",
   "garment.otherSide",
   "skirt.tucks",

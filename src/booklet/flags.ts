@@ -1,10 +1,22 @@
 /** What a chapter may ask with {{#if is.…}}. */
-import { compare, isNegative, isWhole, isZero, plain, type Quantity } from "../quantity/quantity.ts";
+import {
+  compare,
+  fraction,
+  isNegative,
+  isWhole,
+  isZero,
+  plain,
+  type Quantity,
+} from "../quantity/quantity.ts";
 import type { Plan } from "../solve/plan.ts";
 import { isEstimated } from "./estimates.ts";
 import { evidenceFlags } from "./evidence.ts";
+import { gaugedToOpening, hasLonger, isFinest } from "./gauging-flags.ts";
 import { openingOnFace, seamsInPleats } from "./pleat-words.ts";
 import { trimFlags } from "./trims.ts";
+
+/** 4 lb in grams: under it a skirt is light enough for any band (common practice). */
+const LIGHT = fraction("453.59237").mul(4);
 
 /** Every flag, true or false, for this plan. */
 export function flagsOf(plan: Plan) {
@@ -33,9 +45,16 @@ export function flagsOf(plan: Plan) {
     mixed: sections.length > 0 && sets.size > 1,
     quartered: sets.size === 1 && sections.length === 4 && equalSections,
     knife: sets.has("knife"),
+    boxed: sets.has("box") || sets.has("double-box"),
+    gaugedToOpening: gaugedToOpening(plan),
+    slitInGauging: opening.kind === "slit" && gaugedToOpening(plan),
+    finest: isFinest(plan),
+    longerBites: plan.trialTable.some((row) => row.verdict === "keep-tight" && hasLonger(row, plan)),
     locked: sections.some(({ lines }) => lines !== undefined),
     stacked: said("pleats-stack"),
+    flatAndPleated: pleated && sets.has("flat"),
     oneLayer: said("thick-at-seam"),
+    pleatsOneLayer: said("thick-at-seam") && sections.length === 0,
     openingOnFace: openingOnFace(plan),
     seamsInPleats: seamsInPleats(plan).length > 0,
     centreSeamOnFace: seamsInPleats(plan).some(({ centred }) => centred),
@@ -69,6 +88,7 @@ export function flagsOf(plan: Plan) {
     sheer: cloth.sheer,
     hoop: wearer.hoop !== undefined,
     weight: weight !== undefined,
+    light: weight !== undefined && weight.value.compare(LIGHT) <= 0,
     heavy: plan.messages.some(({ code }) => code === "heavy"),
     year: recipe.year !== undefined,
     wearer: wearer.name !== undefined,

@@ -1,7 +1,8 @@
 /** What to buy and have ready, with amounts from the plan. Thread is a supply, scissors a tool (schema.org HowTo). */
 import type { Plan } from "../solve/plan.ts";
-import { isEstimated, MARK } from "./estimates.ts";
+import { isEstimated, SHORT_MARK } from "./estimates.ts";
 import { marked } from "./marks.ts";
+import { stayDepth } from "./stay.ts";
 import { addTrims, trimsOfCloth } from "./trims.ts";
 
 export interface Notion {
@@ -18,7 +19,7 @@ export function notionsOf(plan: Plan): Notion[] {
   const list: Notion[] = [
     {
       thing: recipe.cloth.name,
-      amount: `${value("cloth.buy")}, ${value("cloth.width")} wide${isEstimated(plan) ? ` (${MARK})` : ""}`,
+      amount: `${value("cloth.buy")}, ${value("cloth.width")} wide${isEstimated(plan) ? SHORT_MARK : ""}`,
       where: [
         `breadths, ${recipe.attach.to === "bodice-edge" ? "" : "band, "}${recipe.attach.piping ? "piping, " : ""}placket`,
         ...trimsOfCloth(plan),
@@ -32,14 +33,14 @@ export function notionsOf(plan: Plan): Notion[] {
   if (recipe.skirt.hem.kind === "faced" && recipe.skirt.hem.cloth === "other") {
     add(
       "facing cloth",
-      `strips ${value("facing.depth")} deep, altogether ${value("facing.length")}`,
+      `strips ${value("facing.depth")} deep, altogether ${value("facing.length")}, of cloth ${value("cloth.width")} wide`,
       "hem facing",
     );
   }
   if (recipe.fullness.stay && plan.gauged.length > 0)
     add(
       recipe.fullness.stay.name ?? "stay",
-      `strips ${value("gauging.waist")} and over in all, on the straight`,
+      `strips ${stayDepth(plan)} deep, ${value("gauging.cloth")} and over in all, on the straight`,
       "in the turn-down",
     );
   if (recipe.skirt.braid) add("hem braid", value("braid.length"), "hem edge");

@@ -11,21 +11,26 @@ export interface Key {
   readonly required: boolean;
 }
 
-function* keysOf(schema: AnySchema, path: string): Generator<Key> {
+function* keysOf(schema: AnySchema, path: string, fixedToo = false): Generator<Key> {
   const shape = shapeOf(schema);
-  if (shape.is === "list") yield* keysOf(shape.item, `${path}.*`);
+  if (shape.is === "list") yield* keysOf(shape.item, `${path}.*`, fixedToo);
   if (shape.is !== "block") return;
   for (const [name, entry] of Object.entries(shape.entries)) {
     const inner = path === "" ? name : `${path}.${name}`;
     const found = shapeOf(entry);
-    if (!isOpen(found)) continue;
+    if (!fixedToo && !isOpen(found)) continue;
     yield { path: inner, name, shape: found, required: isRequired(found) };
-    yield* keysOf(entry, inner);
+    yield* keysOf(entry, inner, fixedToo);
   }
 }
 
 /** Every key that a recipe may set, in the order of the reference. */
 export const KEYS: readonly Key[] = [...keysOf(FRONT_MATTER, "")];
+
+/** What each key and each fixed measure of the program's own means in words, by its path. */
+export const MEANINGS: ReadonlyMap<string, string> = new Map(
+  [...keysOf(FRONT_MATTER, "", true)].map(({ path, shape }) => [path, shape.meta.about]),
+);
 
 /** Blocks other than `besides` that hold a key of this name, for one that stands in the wrong block. */
 export function homesOf(name: string, besides: string): readonly string[] {

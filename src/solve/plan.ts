@@ -22,6 +22,7 @@ export type Style =
   | "rate"
   | "perLength"
   | "shareFine"
+  | "shareWhole"
   | "decimal"
   | "money"
   | "hourly"

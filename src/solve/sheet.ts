@@ -5,6 +5,7 @@
 import { type Formula, readFormula } from "../quantity/formula.ts";
 import type { Showing } from "../quantity/print.ts";
 import { AREAL, LENGTH, PLAIN, type Quantity, RATE } from "../quantity/quantity.ts";
+import { MEANINGS } from "../recipe/keys.ts";
 import type { Given, Recipe } from "../recipe/recipe.ts";
 import { NAMES, type Name } from "./names.ts";
 import type { Style, Value } from "./plan.ts";
@@ -27,6 +28,16 @@ const RENAMED: Readonly<Record<string, string>> = { "skirt.round": "skirt.roundW
 /** The recipe's path as a name for formulas: `wearer.waist-to-floor.front` -> `wearer.waistToFloor.front`. */
 export function nameOfPath(path: string): string {
   return RENAMED[path] ?? path.replace(/-([a-z0-9])/g, (_, letter: string) => letter.toUpperCase());
+}
+
+/** What a recipe's key means in words, with that of the block it stands in where blocks are nested; the path itself where nothing is said. */
+export function meaningOf(path: string): string {
+  const key = path.replace(/\.\d+(?=\.|$)/g, ".*");
+  const own = MEANINGS.get(key);
+  if (own === undefined) return path;
+  const block = key.slice(0, Math.max(0, key.lastIndexOf("."))).replace(/\.\*$/, "");
+  const about = block.includes(".") ? MEANINGS.get(block) : undefined;
+  return about === undefined ? own : `${about}: ${own}`;
 }
 
 /** Values known only while one formula is calculated, such as one section's cloth. */
@@ -110,7 +121,7 @@ export class Sheet {
       how: given.source === "recipe" ? `given in the recipe: ${given.path}` : `default for ${given.path}`,
       inNumbers: given.text,
       source: given.source,
-      about: given.path,
+      about: meaningOf(given.path),
       path: given.path,
     });
   }

@@ -44,6 +44,7 @@ const STYLES: Record<Style, (q: Quantity, showing: Showing) => string> = {
   rate: (q) => `${decimal(q.value.mul(60), 1)} a minute`,
   perLength: (q, { show }) =>
     show === "in" ? `${decimal(toInches(q), 1)} an inch` : `${decimal(q.value.mul(10), 1)} a centimetre`,
+  shareWhole: (q) => `${decimal(q.value.mul(100), 0)} %`,
   shareFine: (q) => `${decimal(q.value.mul(100), 2)} %`,
   decimal: (q) => decimal(q.value, 4),
   money: (q, showing) => sumOfMoney(q.value, showing),

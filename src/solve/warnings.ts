@@ -80,7 +80,7 @@ export function warnOfSkirt({ recipe, sheet, say }: Work): void {
         "sheer-turn-down",
         "cloth.sheer",
         "in sheer cloth an uneven turn-down shows as a shadow",
-        "after the second fitting trim it even and overcast it, keeping the thread-traced line; this is the one exception to not trimming",
+        "after the third fitting trim it even and overcast it, keeping the thread-traced line; this is the one exception to not trimming",
       ),
     );
   }

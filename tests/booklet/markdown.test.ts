@@ -186,10 +186,10 @@ describe("chapters", () => {
         planOf({ attach: { to: "part-band", opening: { at: `front-${side}`, "from-centre": "3 in" } } }),
       );
     expect(on("left")).toContain(
-      "left front quarter, up to the opening | centre front | the opening | 3 in | the part band |",
+      "left front quarter, up to the opening | centre front | the closing mark | 3 in | the part band |",
     );
     expect(on("right")).toContain(
-      "right front quarter, after the opening | the opening | centre front | 3 in | the part band |",
+      "right front quarter, after the opening | centre front | the closing mark | 3 in | the part band |",
     );
     for (const side of ["left", "right"] as const) {
       expect(on(side).match(/\| the part band \|/g)).toHaveLength(1);
