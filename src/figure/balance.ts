@@ -4,6 +4,7 @@ import type { Plan } from "../solve/plan.ts";
 import { drawSkirt } from "./balance-skirt.ts";
 import { drawStrip } from "./balance-strip.ts";
 import { Drawing } from "./drawing.ts";
+import { noteEstimate } from "./estimate.ts";
 import type { Figure } from "./figure.ts";
 import { type Half, halfOf } from "./half.ts";
 import { printer, shownOf } from "./measure.ts";
@@ -26,6 +27,7 @@ export function drawBalance(plan: Plan): Drawing {
   drawing.note(
     "The fold is a smooth line that never dips between two marks. Places are measured along the cut top from centre front.",
   );
+  noteEstimate(drawing, plan);
   return drawing;
 }
 

@@ -3,6 +3,7 @@ import { toFloat } from "../quantity/quantity.ts";
 import type { Plan } from "../solve/plan.ts";
 import { PLEAT_NAMES } from "../solve/pleat.ts";
 import { Drawing } from "./drawing.ts";
+import { noteEstimate } from "./estimate.ts";
 import type { Figure } from "./figure.ts";
 import { type Hang, hangOf } from "./hang.ts";
 import { shownOf } from "./measure.ts";
@@ -37,6 +38,7 @@ export function drawFinished(plan: Plan): Drawing {
   drawing.note(
     `${fullnessWords(plan)}${over ? ` Worn over ${over}.` : ""} The spread is drawn from the lengths and ${plan.recipe.wearer.hoop ? "the hoop" : "is only a suggestion"}.`,
   );
+  noteEstimate(drawing, plan);
   return drawing;
 }
 

@@ -2,6 +2,7 @@
 import type { Piece, Plan } from "../solve/plan.ts";
 import { arrow, dimension, head } from "./dimension.ts";
 import { Drawing } from "./drawing.ts";
+import { noteEstimate } from "./estimate.ts";
 import type { Figure } from "./figure.ts";
 import { type Laid, namePieces } from "./layout-names.ts";
 import { pen, printer, shownOf } from "./measure.ts";
@@ -40,6 +41,7 @@ export function drawLayout(plan: Plan): Drawing {
     drawing.note(
       `Every breadth begins at the same line of the pattern, which repeats every ${printer(plan).tape(recipe.cloth.repeat.down)} along the cloth; cut it to ${shownOf(plan, "breadths.cut")}.`,
     );
+  noteEstimate(drawing, plan);
   return drawing;
 }
 
