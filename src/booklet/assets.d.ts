@@ -1,7 +1,8 @@
+/// <reference types="handlebars" />
 /** What the build puts in: chapters compiled from templates/, the page's script and style with their checksums. */
 declare module "plainwork:templates" {
-  /** Chapter name -> Handlebars template specification, compiled when the program was built. */
-  const templates: Readonly<Record<string, unknown>>;
+  /** Chapter name -> its template's tree, read when the program was built. */
+  const templates: Readonly<Record<string, import("./template/tree.ts").Template>>;
   export default templates;
 }
 declare module "plainwork:page" {
@@ -15,6 +16,7 @@ declare module "plainwork:version" {
   const version: string;
   export default version;
 }
-declare module "handlebars/runtime" {
-  export { default } from "handlebars";
+declare module "handlebars/dist/cjs/handlebars/compiler/base.js" {
+  /** Handlebars' own parser, without its compiler. */
+  export function parse(text: string): hbs.AST.Program;
 }

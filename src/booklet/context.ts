@@ -1,5 +1,5 @@
 /** The template context: the plan's values and lists, ready to print, under the names a chapter may use. */
-import { decimal, printExactly, printFine, printOnTape, printPart, vulgar } from "../quantity/print.ts";
+import { decimal, printFine, printOnTape, printPart, vulgar } from "../quantity/print.ts";
 import {
   add,
   compare,
@@ -260,6 +260,3 @@ function stagesContext(stages: readonly Stage[]) {
   const high = parts((stage) => stage.high);
   return stages.map(({ name }, i) => ({ name, time: span(low[i] as string, high[i] as string) }));
 }
-
-/** For the helper that prints in other units. */
-export const inUnits = (q: Quantity, show: "in" | "cm"): string => printExactly(q, show);

@@ -2,8 +2,8 @@
 import type { Plan } from "../solve/plan.ts";
 import { chaptersOf } from "./chapters.ts";
 import { contextOf } from "./context.ts";
-import { guard, renderChapter } from "./engine.ts";
 import { escapeMarkdown } from "./escape.ts";
+import { renderChapter } from "./template/chapter.ts";
 
 /** One chapter's Markdown by its name. */
 export interface ChapterText {
@@ -16,8 +16,8 @@ export interface ChapterText {
  * a template asks for what is not there.
  */
 export function writeChapters(plan: Plan, figures: Readonly<Record<string, string>>): ChapterText[] {
-  const guarded = guard({ ...contextOf(plan), figures });
-  return chaptersOf(plan).map((name) => ({ name, markdown: tidy(renderChapter(name, guarded)) }));
+  const context = { ...contextOf(plan), figures };
+  return chaptersOf(plan).map((name) => ({ name, markdown: tidy(renderChapter(name, context)) }));
 }
 
 /** The whole booklet as one Markdown text: the title, then the chapters. */

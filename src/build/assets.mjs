@@ -3,21 +3,37 @@ import { createHash } from "node:crypto";
 import { readdirSync, readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import esbuild from "esbuild";
-import Handlebars from "handlebars";
 
 export const ROOT = fileURLToPath(new URL("../../", import.meta.url));
 
-/** Chapter names and their compiled templates, as the source of a module. */
-export function templatesModule(folder = `${ROOT}templates`) {
+/** The program's own reader of templates, bundled on the spot. */
+async function templateReader() {
+  const built = await esbuild.build({
+    entryPoints: [`${ROOT}src/booklet/template/read.ts`],
+    bundle: true,
+    format: "esm",
+    platform: "node",
+    write: false,
+  });
+  const source = Buffer.from(built.outputFiles[0].contents).toString("base64");
+  return (await import(`data:text/javascript;base64,${source}`)).readTemplate;
+}
+
+/** Chapter names and their templates as trees, as the source of a module. */
+export async function templatesModule(folder = `${ROOT}templates`) {
+  const readTemplate = await templateReader();
   const names = readdirSync(folder)
     .filter((name) => name.endsWith(".md") && name !== "README.md")
     .sort();
-  const specs = names.map((file) => {
+  const trees = names.map((file) => {
     const text = readFileSync(`${folder}/${file}`, "utf8");
-    const spec = Handlebars.precompile(text, { knownHelpersOnly: false, srcName: undefined });
-    return `${JSON.stringify(file.slice(0, -3))}: ${spec}`;
+    try {
+      return [file.slice(0, -3), readTemplate(text, { places: false })];
+    } catch (error) {
+      throw new Error(`templates/${file}: ${error.message}`);
+    }
   });
-  return `export default {\n${specs.join(",\n")}\n};`;
+  return `export default ${JSON.stringify(Object.fromEntries(trees))};`;
 }
 
 const sha256 = (text) => `sha256-${createHash("sha256").update(text).digest("base64")}`;

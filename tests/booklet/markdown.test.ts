@@ -3,7 +3,7 @@ import { Parser } from "commonmark";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { CHAPTERS, chaptersOf } from "../../src/booklet/chapters.ts";
-import { templateNames } from "../../src/booklet/engine.ts";
+import { templateNames } from "../../src/booklet/template/chapter.ts";
 import { parseMarkdown } from "../../src/booklet/html.ts";
 import { joinChapters, writeChapters } from "../../src/booklet/markdown.ts";
 import { withoutMarks } from "../../src/booklet/marks.ts";
