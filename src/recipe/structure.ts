@@ -6,7 +6,7 @@ import { isOpen, isRequired, type Shape, shapeOf } from "./meta.ts";
 import { type Block, emptyBlock, type Node, within } from "./node.ts";
 import { messageOf, type Problem, quoted } from "./problem.ts";
 import { FRONT_MATTER } from "./schema/recipe.ts";
-import type { Places } from "./tree.ts";
+import type { Places } from "./tree-type.ts";
 
 export interface Structure {
   /** The tree without what does not belong: ready for defaults and for the schema. */

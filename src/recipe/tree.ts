@@ -7,24 +7,8 @@ import { type Block, emptyBlock, type Node, within } from "./node.ts";
 import { messageOf, type Problem, quoted } from "./problem.ts";
 import { readKey, refusalOf } from "./refusals.ts";
 import { offsetsIn } from "./scalar.ts";
+import type { Places, Tree } from "./tree-type.ts";
 import { yamlMessages } from "./yaml-errors.ts";
-
-export interface Places {
-  readonly key: Place;
-  readonly value: Place;
-  /** The place from one character of a text's value to its end. */
-  readonly from?: (at: number) => Place;
-}
-
-export interface Tree {
-  /** Undefined when the front matter as a whole cannot be used: not a block of keys, or far too much. */
-  readonly root: Block | undefined;
-  /** Every key that is written, by path, whether its value can be used or not. */
-  readonly places: ReadonlyMap<string, Places>;
-  readonly messages: readonly Message[];
-  /** The first line that is not sound YAML; what stands below it may be read wrongly. */
-  readonly brokenFrom: number | undefined;
-}
 
 export const DEEPEST = 12;
 export const MOST_NODES = 2000;
