@@ -7,7 +7,7 @@ import { planJson } from "../solve/json.ts";
 import type { Plan } from "../solve/plan.ts";
 import { chapterNodes } from "./html.ts";
 import { joinChapters, writeChapters } from "./markdown.ts";
-import { withoutMarks } from "./marks.ts";
+import { escapedMarks } from "./marks.ts";
 import { bookletPage } from "./page.ts";
 
 /** File name inside the booklet's folder -> its text. */
@@ -21,7 +21,7 @@ export function makeBooklet(plan: Plan): Files {
   const nodes = chapters.map(({ name, markdown }) => chapterNodes(name, markdown, plan, figures));
   const files = new Map<string, string>();
   files.set("booklet.html", bookletPage(plan, nodes, version));
-  files.set("booklet.md", withoutMarks(joinChapters(plan, chapters)));
+  files.set("booklet.md", escapedMarks(joinChapters(plan, chapters)));
   for (const [name, figure] of figures) files.set(`figures/${name}.svg`, svgFile(figure.svg));
   files.set("plan.json", `${JSON.stringify(planJson(plan, version), null, 1)}\n`);
   return files;

@@ -1,17 +1,16 @@
-/** Markdown -> HTML tree -> page. Parsing: remark with the table extension only; sanitized before figures go in. */
+/** Markdown -> HTML tree. Parsing: remark with the table extension only; sanitized before figures and numbers go in. */
 import type { Element, ElementContent, Root, RootContent } from "hast";
 import type { Root as MdRoot } from "mdast";
 import { gfmTableFromMarkdown } from "mdast-util-gfm-table";
 import { gfmTable } from "micromark-extension-gfm-table";
 import rehypeSanitize from "rehype-sanitize";
-import rehypeStringify from "rehype-stringify";
 import remarkParse from "remark-parse";
 import remarkRehype from "remark-rehype";
 import { type Processor, unified } from "unified";
 import type { Figure } from "../figure/figure.ts";
 import { exact } from "../solve/json.ts";
-import type { Plan } from "../solve/plan.ts";
-import { runs, withoutMarks } from "./marks.ts";
+import type { Plan, Value } from "../solve/plan.ts";
+import { filled, type Run, skeleton, withoutMarks } from "./marks.ts";
 import { shapeChapter } from "./shape.ts";
 
 /** Pipe tables and nothing else of GFM: no autolinks. */
@@ -27,48 +26,73 @@ const pipeline = unified()
   .use(remarkRehype)
   .use(rehypeSanitize)
   .freeze();
-const stringifier = unified().use(rehypeStringify).freeze();
 
 /** The Markdown tree, as the parser of the booklet reads it. */
 export const parseMarkdown = (markdown: string): MdRoot => pipeline.parse(markdown) as MdRoot;
 
-/** One chapter's Markdown as HTML nodes: numbers become <data>, figure images become the drawings. */
+/** Parsed shapes by chapter: while only numbers change, a chapter is parsed once. */
+export type Shapes = Map<string, { readonly shape: string; readonly tree: Root }>;
+
+/**
+ * One chapter's Markdown as HTML nodes: numbers become <data>, figure images become the drawings.
+ *
+ * @param shapes what was parsed before; the chapter's shape is kept there
+ */
 export function chapterNodes(
   name: string,
   markdown: string,
   plan: Plan,
   figures: ReadonlyMap<string, Figure>,
+  shapes: Shapes = new Map(),
 ): Element {
-  const tree = pipeline.runSync(pipeline.parse(markdown)) as Root;
-  return shapeChapter(name, replaceAll(tree.children, plan, figures));
+  const { shape, slots } = skeleton(markdown);
+  let known = shapes.get(name);
+  if (known?.shape !== shape) {
+    known = { shape, tree: pipeline.runSync(pipeline.parse(shape)) as Root };
+    shapes.set(name, known);
+  }
+  return shapeChapter(name, new Filling(plan, figures, slots).all(known.tree.children));
 }
 
-function replaceAll(
-  nodes: readonly RootContent[],
-  plan: Plan,
-  figures: ReadonlyMap<string, Figure>,
-): ElementContent[] {
-  return nodes.flatMap((node): ElementContent[] => {
-    if (node.type === "text") return dataNodes(node.value, plan);
-    if (node.type !== "element") return [];
-    const figure = figureOf(node, figures);
-    if (figure) return [figure];
-    return [{ ...node, children: replaceAll(node.children, plan, figures) }];
-  });
+class Filling {
+  private readonly plan: Plan;
+  private readonly figures: ReadonlyMap<string, Figure>;
+  private readonly slots: readonly Run[];
+
+  constructor(plan: Plan, figures: ReadonlyMap<string, Figure>, slots: readonly Run[]) {
+    this.plan = plan;
+    this.figures = figures;
+    this.slots = slots;
+  }
+
+  all(nodes: readonly RootContent[]): ElementContent[] {
+    return nodes.flatMap((node): ElementContent[] => {
+      if (node.type === "text") return this.text(node.value);
+      if (node.type !== "element") return [];
+      return [figureOf(node, this.figures) ?? { ...node, children: this.all(node.children) }];
+    });
+  }
+
+  /** Plain text side by side is one node, as a browser reads it. */
+  private text(text: string): ElementContent[] {
+    const nodes: ElementContent[] = [];
+    for (const run of filled(text, this.slots)) {
+      const value = run.name === undefined ? undefined : this.plan.values.get(run.name);
+      const last = nodes.at(-1);
+      if (value) nodes.push(dataNode(value, run.text));
+      else if (last?.type === "text") last.value += run.text;
+      else nodes.push({ type: "text", value: run.text });
+    }
+    return nodes;
+  }
 }
 
-function dataNodes(text: string, plan: Plan): ElementContent[] {
-  return runs(text).map((run): ElementContent => {
-    const value = run.name === undefined ? undefined : plan.values.get(run.name);
-    if (!value) return { type: "text", value: run.text };
-    return {
-      type: "element",
-      tagName: "data",
-      properties: { value: exact(value.quantity), dataName: value.name },
-      children: [{ type: "text", value: run.text }],
-    };
-  });
-}
+const dataNode = (value: Value, text: string): Element => ({
+  type: "element",
+  tagName: "data",
+  properties: { value: exact(value.quantity), dataName: value.name },
+  children: [{ type: "text", value: text }],
+});
 
 /** A paragraph that holds one figure's image and nothing else. */
 function figureOf(node: Element, figures: ReadonlyMap<string, Figure>): Element | undefined {
@@ -92,9 +116,4 @@ function figureOf(node: Element, figures: ReadonlyMap<string, Figure>): Element 
       },
     ],
   };
-}
-
-/** HTML text of nodes. */
-export function nodesToHtml(children: readonly ElementContent[]): string {
-  return stringifier.stringify({ type: "root", children: [...children] });
 }

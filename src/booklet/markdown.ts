@@ -1,4 +1,4 @@
-/** Plan -> Markdown, with number marks still in it; `withoutMarks` makes the file. */
+/** Plan -> Markdown, with number marks still in it; `escapedMarks` makes the file. */
 import type { Plan } from "../solve/plan.ts";
 import { chaptersOf } from "./chapters.ts";
 import { contextOf } from "./context.ts";

@@ -4,8 +4,8 @@ import { script, scriptHash, style, styleHash } from "plainwork:page";
 import type { Element } from "hast";
 import type { Plan } from "../solve/plan.ts";
 import { howTo } from "./howto.ts";
-import { nodesToHtml } from "./html.ts";
 import { textOf } from "./shape.ts";
+import { nodesToHtml } from "./stringify.ts";
 
 const escapeHtml = (text: string): string =>
   text.replace(/[&<>"]/g, (c) => ({ "&": "&amp;", "<": "&lt;", ">": "&gt;", '"': "&quot;" })[c] as string);

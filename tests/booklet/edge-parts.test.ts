@@ -2,7 +2,7 @@
 import { describe, expect, it } from "vitest";
 import { edgeParts } from "../../src/booklet/edge-parts.ts";
 import { writeChapters } from "../../src/booklet/markdown.ts";
-import { withoutMarks } from "../../src/booklet/marks.ts";
+import { escapedMarks } from "../../src/booklet/marks.ts";
 import { FIGURE_NAMES } from "../../src/figure/figure.ts";
 import type { Quantity } from "../../src/quantity/quantity.ts";
 import type { Plan } from "../../src/solve/plan.ts";
@@ -11,7 +11,7 @@ import { type Keys, planOf } from "../recipes.ts";
 
 const titles = Object.fromEntries(FIGURE_NAMES.map((name) => [name, `Title of ${name}`]));
 const chapterOf = (plan: Plan, chapter: string): string =>
-  withoutMarks(writeChapters(plan, titles).find(({ name }) => name === chapter)?.markdown ?? "");
+  escapedMarks(writeChapters(plan, titles).find(({ name }) => name === chapter)?.markdown ?? "");
 const waistOf = (plan: Plan): Quantity => plan.values.get("waist.seam")?.quantity as Quantity;
 
 const inches = (text: string): number =>

@@ -2,7 +2,7 @@
 import { describe, expect, it } from "vitest";
 import { adviceFlags } from "../../src/booklet/evidence.ts";
 import { writeChapters } from "../../src/booklet/markdown.ts";
-import { withoutMarks } from "../../src/booklet/marks.ts";
+import { escapedMarks } from "../../src/booklet/marks.ts";
 import { FIGURE_NAMES } from "../../src/figure/figure.ts";
 import { readRecipe } from "../../src/recipe/read.ts";
 import type { Plan } from "../../src/solve/plan.ts";
@@ -11,7 +11,7 @@ import { type Keys, planOf, recipeText } from "../recipes.ts";
 
 const titles = Object.fromEntries(FIGURE_NAMES.map((name) => [name, `Title of ${name}`]));
 const chapterOf = (plan: Plan, chapter: string): string =>
-  withoutMarks(writeChapters(plan, titles).find(({ name }) => name === chapter)?.markdown ?? "");
+  escapedMarks(writeChapters(plan, titles).find(({ name }) => name === chapter)?.markdown ?? "");
 
 function listed(keys: Keys, rows: string): Plan {
   const { recipe } = readRecipe("recipe.md", recipeText(keys), { file: "evidence.csv", text: rows });

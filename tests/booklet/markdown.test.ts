@@ -3,17 +3,17 @@ import { Parser } from "commonmark";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { CHAPTERS, chaptersOf } from "../../src/booklet/chapters.ts";
-import { templateNames } from "../../src/booklet/template/chapter.ts";
 import { parseMarkdown } from "../../src/booklet/html.ts";
 import { joinChapters, writeChapters } from "../../src/booklet/markdown.ts";
-import { withoutMarks } from "../../src/booklet/marks.ts";
+import { escapedMarks } from "../../src/booklet/marks.ts";
+import { templateNames } from "../../src/booklet/template/chapter.ts";
 import { FIGURE_NAMES } from "../../src/figure/figure.ts";
 import type { Plan } from "../../src/solve/plan.ts";
 import { randomRecipe } from "../random.ts";
 import { type Keys, planOf, tried } from "../recipes.ts";
 
 const titles = Object.fromEntries(FIGURE_NAMES.map((name) => [name, `Title of ${name}`]));
-const markdownOf = (plan: Plan): string => withoutMarks(joinChapters(plan, writeChapters(plan, titles)));
+const markdownOf = (plan: Plan): string => escapedMarks(joinChapters(plan, writeChapters(plan, titles)));
 
 const GARMENTS: Record<string, Keys> = {
   "as plain as can be": {},

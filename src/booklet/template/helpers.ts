@@ -3,6 +3,7 @@ import { nearest } from "../../quantity/nearest.ts";
 import { printExactly } from "../../quantity/print.ts";
 import { KindError, LENGTH, more, type Quantity } from "../../quantity/quantity.ts";
 import { escapeMarkdown } from "../escape.ts";
+import { allMarked } from "../marks.ts";
 import { Printed } from "../printed.ts";
 import { TemplateError } from "./tree.ts";
 
@@ -36,7 +37,7 @@ const WORDS = [
   "twelve",
 ];
 
-const asText = (n: unknown): string => (n instanceof Printed ? n.toString() : escapeMarkdown(String(n)));
+const asText = (n: unknown): string => (n instanceof Printed ? n.toString() : allMarked(String(n)));
 const bare = (n: unknown): string => (n instanceof Printed ? n.value.shown : String(n));
 
 /** The title a figure is named by in the text; the context carries those there are, under `figures`. */

@@ -1,5 +1,5 @@
 /** A template's tree and a context -> Markdown, with number marks in it. Makes no code; reads own properties only. */
-import { escapeMarkdown } from "../escape.ts";
+import { allMarked } from "../marks.ts";
 import { Printed } from "../printed.ts";
 import { HELPERS, Ready } from "./helpers.ts";
 import { type At, type Expression, type Template, TemplateError } from "./tree.ts";
@@ -66,7 +66,7 @@ class Rendering {
   private printed(expression: Expression, scope: Scope, at: At | undefined): string {
     const value = this.value(expression, scope);
     if (value instanceof Printed || value instanceof Ready) return value.toString();
-    if (typeof value === "string" || typeof value === "number") return escapeMarkdown(String(value));
+    if (typeof value === "string" || typeof value === "number") return allMarked(String(value));
     const name = typeof expression === "string" ? ` "${expression}"` : "";
     if (value === undefined || value === null || value === "")
       throw new TemplateError(`this garment has no value${name} to print`, {
