@@ -11,6 +11,11 @@ declare module "plainwork:page" {
   /** `sha256-…` of script and style, for the page's Content-Security-Policy. */
   export const scriptHash: string;
   export const styleHash: string;
+  /** The core that works everything out again in the page: packed (raw deflate, base64), and the checksum of its text. */
+  export const core: string;
+  export const coreHash: string;
+  /** The standard chapters' trees as JSON, packed likewise. */
+  export const chapters: string;
 }
 declare module "plainwork:version" {
   const version: string;

@@ -9,8 +9,9 @@ import remarkRehype from "remark-rehype";
 import { type Processor, unified } from "unified";
 import type { Figure } from "../figure/figure.ts";
 import { exact } from "../solve/json.ts";
-import type { Plan, Value } from "../solve/plan.ts";
-import { filled, type Run, skeleton, withoutMarks } from "./marks.ts";
+import type { Plan } from "../solve/plan.ts";
+import { type FilledRun, filled, type Run, skeleton, withoutMarks } from "./marks.ts";
+import { html } from "./nodes.ts";
 import { shapeChapter } from "./shape.ts";
 
 /** Pipe tables and nothing else of GFM: no autolinks. */
@@ -33,6 +34,20 @@ export const parseMarkdown = (markdown: string): MdRoot => pipeline.parse(markdo
 /** Parsed shapes by chapter: while only numbers change, a chapter is parsed once. */
 export type Shapes = Map<string, { readonly shape: string; readonly tree: Root }>;
 
+/** A booklet to compare with: what was printed in each chapter's slots, each value's text, each drawing. */
+export interface Before {
+  readonly chapters: ReadonlyMap<string, { readonly shape: string; readonly slots: readonly Run[] }>;
+  readonly values: ReadonlyMap<string, string>;
+  readonly figures: ReadonlyMap<string, string>;
+}
+
+/** What a chapter's nodes are made with. */
+export interface Making {
+  readonly plan: Plan;
+  readonly figures: ReadonlyMap<string, Figure>;
+  readonly before?: Before | undefined;
+}
+
 /**
  * One chapter's Markdown as HTML nodes: numbers become <data>, figure images become the drawings.
  *
@@ -41,8 +56,7 @@ export type Shapes = Map<string, { readonly shape: string; readonly tree: Root }
 export function chapterNodes(
   name: string,
   markdown: string,
-  plan: Plan,
-  figures: ReadonlyMap<string, Figure>,
+  making: Making,
   shapes: Shapes = new Map(),
 ): Element {
   const { shape, slots } = skeleton(markdown);
@@ -51,69 +65,77 @@ export function chapterNodes(
     known = { shape, tree: pipeline.runSync(pipeline.parse(shape)) as Root };
     shapes.set(name, known);
   }
-  return shapeChapter(name, new Filling(plan, figures, slots).all(known.tree.children));
+  const before = making.before?.chapters.get(name);
+  const old = before?.shape === shape ? before.slots : undefined;
+  return shapeChapter(name, new Filling(making, slots, old).all(known.tree.children));
 }
 
 class Filling {
-  private readonly plan: Plan;
-  private readonly figures: ReadonlyMap<string, Figure>;
+  private readonly making: Making;
   private readonly slots: readonly Run[];
+  private readonly old: readonly Run[] | undefined;
 
-  constructor(plan: Plan, figures: ReadonlyMap<string, Figure>, slots: readonly Run[]) {
-    this.plan = plan;
-    this.figures = figures;
+  constructor(making: Making, slots: readonly Run[], old: readonly Run[] | undefined) {
+    this.making = making;
     this.slots = slots;
+    this.old = old;
   }
 
   all(nodes: readonly RootContent[]): ElementContent[] {
-    return nodes.flatMap((node): ElementContent[] => {
-      if (node.type === "text") return this.text(node.value);
-      if (node.type !== "element") return [];
-      return [figureOf(node, this.figures) ?? { ...node, children: this.all(node.children) }];
-    });
+    return joined(
+      nodes.flatMap((node): ElementContent[] => {
+        if (node.type === "text") return filled(node.value, this.slots).map((run) => this.run(run));
+        if (node.type !== "element") return [];
+        return [figureOf(node, this.making) ?? { ...node, children: this.all(node.children) }];
+      }),
+    );
   }
 
-  /** Plain text side by side is one node, as a browser reads it. */
-  private text(text: string): ElementContent[] {
-    const nodes: ElementContent[] = [];
-    for (const run of filled(text, this.slots)) {
-      const value = run.name === undefined ? undefined : this.plan.values.get(run.name);
-      const last = nodes.at(-1);
-      if (value) nodes.push(dataNode(value, run.text));
-      else if (last?.type === "text") last.value += run.text;
-      else nodes.push({ type: "text", value: run.text });
+  private run(run: FilledRun): ElementContent {
+    const { plan, before } = this.making;
+    const value = run.name === undefined ? undefined : plan.values.get(run.name);
+    const old = run.slot === undefined ? undefined : this.old?.[run.slot]?.text;
+    if (!value) {
+      const changed = old !== undefined && old !== run.text && old !== "";
+      return changed ? html("span", { dataWas: old }, [run.text]) : { type: "text", value: run.text };
     }
-    return nodes;
+    const was = old ?? before?.values.get(value.name);
+    const properties = { value: exact(value.quantity), dataName: value.name };
+    return html(
+      "data",
+      was === undefined || was === run.text ? properties : { ...properties, dataWas: was },
+      [run.text],
+    );
   }
 }
 
-const dataNode = (value: Value, text: string): Element => ({
-  type: "element",
-  tagName: "data",
-  properties: { value: exact(value.quantity), dataName: value.name },
-  children: [{ type: "text", value: text }],
-});
+/** Texts side by side are one node, and empty ones none, as a browser reads them. */
+function joined(nodes: readonly ElementContent[]): ElementContent[] {
+  const out: ElementContent[] = [];
+  for (const node of nodes) {
+    const last = out.at(-1);
+    if (node.type === "text" && node.value === "") continue;
+    if (node.type === "text" && last?.type === "text")
+      out[out.length - 1] = { type: "text", value: last.value + node.value };
+    else out.push(node);
+  }
+  return out;
+}
 
 /** A paragraph that holds one figure's image and nothing else. */
-function figureOf(node: Element, figures: ReadonlyMap<string, Figure>): Element | undefined {
+function figureOf(node: Element, { figures, before }: Making): Element | undefined {
   if (node.tagName !== "p" || node.children.length !== 1) return undefined;
   const [image] = node.children;
   if (image?.type !== "element" || image.tagName !== "img") return undefined;
   const name = /^figures\/([\w-]+)\.svg$/.exec(String(image.properties.src))?.[1];
   const figure = name === undefined ? undefined : figures.get(name);
   if (!figure) return undefined;
-  return {
-    type: "element",
-    tagName: "figure",
-    properties: { id: `figure-${figure.name}` },
-    children: [
-      figure.svg,
-      {
-        type: "element",
-        tagName: "figcaption",
-        properties: {},
-        children: [{ type: "text", value: withoutMarks(figure.title) }],
-      },
-    ],
-  };
+  const changed = before !== undefined && before.figures.get(figure.name) !== pictureOf(figure);
+  return html("figure", { id: `figure-${figure.name}`, ...(changed ? { className: ["changed"] } : {}) }, [
+    figure.svg,
+    html("figcaption", {}, [withoutMarks(figure.title)]),
+  ]);
 }
+
+/** A drawing as a text to compare. */
+export const pictureOf = (figure: Figure): string => JSON.stringify(figure.svg);

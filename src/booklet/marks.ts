@@ -59,14 +59,20 @@ export function skeleton(markdown: string): { readonly shape: string; readonly s
   return { shape, slots };
 }
 
+/** A run, and the number of the slot it stood in. */
+export interface FilledRun extends Run {
+  readonly slot?: number;
+}
+
 /** Text of a parsed skeleton with its slots filled: runs of plain text and of printed ones. */
-export function filled(text: string, slots: readonly Run[]): Run[] {
-  const found: Run[] = [];
+export function filled(text: string, slots: readonly Run[]): FilledRun[] {
+  const found: FilledRun[] = [];
   let at = 0;
   for (const match of text.matchAll(SLOT)) {
     if (match.index > at) found.push({ text: text.slice(at, match.index) });
-    const slot = slots[Number(match[1])];
-    if (slot) found.push(slot);
+    const slot = Number(match[1]);
+    const run = slots[slot];
+    if (run) found.push({ ...run, slot });
     at = match.index + match[0].length;
   }
   if (at < text.length) found.push({ text: text.slice(at) });

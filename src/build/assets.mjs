@@ -2,6 +2,7 @@
 import { createHash } from "node:crypto";
 import { readdirSync, readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
+import { deflateRawSync } from "node:zlib";
 import esbuild from "esbuild";
 
 export const ROOT = fileURLToPath(new URL("../../", import.meta.url));
@@ -19,8 +20,8 @@ async function templateReader() {
   return (await import(`data:text/javascript;base64,${source}`)).readTemplate;
 }
 
-/** Chapter names and their templates as trees, as the source of a module. */
-export async function templatesModule(folder = `${ROOT}templates`) {
+/** Chapter names and their templates as trees. */
+async function templateTrees(folder = `${ROOT}templates`) {
   const readTemplate = await templateReader();
   const names = readdirSync(folder)
     .filter((name) => name.endsWith(".md") && name !== "README.md")
@@ -33,34 +34,53 @@ export async function templatesModule(folder = `${ROOT}templates`) {
       throw new Error(`templates/${file}: ${error.message}`);
     }
   });
-  return `export default ${JSON.stringify(Object.fromEntries(trees))};`;
+  return Object.fromEntries(trees);
 }
+
+const templatesModule = async () => `export default ${JSON.stringify(await templateTrees())};`;
 
 const sha256 = (text) => `sha256-${createHash("sha256").update(text).digest("base64")}`;
 
-/** The page's script, bundled and minified, and its style, as the source of a module. */
-export async function pageModule() {
+/** One of the page's scripts, bundled and minified. */
+async function pageScript(entry) {
   const built = await esbuild.build({
-    entryPoints: [`${ROOT}src/page/main.ts`],
+    entryPoints: [`${ROOT}src/page/${entry}`],
     bundle: true,
     minify: true,
     format: "iife",
     target: "es2022",
+    legalComments: "none",
     write: false,
     plugins: [assets({ page: false })],
   });
-  const script = built.outputFiles[0].text.trim().replaceAll("</", "<\\/");
+  return built.outputFiles[0].text.trim();
+}
+
+const packed = (text) => deflateRawSync(text, { level: 9 }).toString("base64");
+
+/**
+ * What a page carries, as the source of a module: its script and style with their checksums, and, packed until they are
+ * wanted, the core that works everything out again and the chapters it writes.
+ */
+export async function pageModule() {
+  const script = (await pageScript("main.ts")).replaceAll("</", "<\\/");
+  const core = await pageScript("core.ts");
   const css = await esbuild.transform(readFileSync(`${ROOT}src/booklet/style.css`, "utf8"), {
     loader: "css",
     minify: true,
   });
   const style = css.code.trim();
-  return [
-    `export const script = ${JSON.stringify(script)};`,
-    `export const style = ${JSON.stringify(style)};`,
-    `export const scriptHash = ${JSON.stringify(sha256(script))};`,
-    `export const styleHash = ${JSON.stringify(sha256(style))};`,
-  ].join("\n");
+  return Object.entries({
+    script,
+    style,
+    scriptHash: sha256(script),
+    styleHash: sha256(style),
+    core: packed(core),
+    coreHash: sha256(core),
+    chapters: packed(JSON.stringify(await templateTrees())),
+  })
+    .map(([name, text]) => `export const ${name} = ${JSON.stringify(text)};`)
+    .join("\n");
 }
 
 export function versionModule() {
@@ -75,16 +95,27 @@ const MODULES = {
   "plainwork:version": versionModule,
 };
 
-/** esbuild plugin. The page's own bundle may not contain itself. */
+/** In a page the chapters come from the page itself, and a page does not hold a page. */
+const IN_PAGE = {
+  ...MODULES,
+  "plainwork:templates": () => "export default globalThis.plainworkChapters;",
+  "plainwork:page": () => {
+    throw new Error("the page's script cannot hold itself");
+  },
+};
+
+/** esbuild plugin. */
 export function assets({ page = true } = {}) {
+  const modules = page ? MODULES : IN_PAGE;
   return {
     name: "plainwork-assets",
     setup(build) {
       build.onResolve({ filter: /^plainwork:/ }, ({ path }) => ({ path, namespace: "plainwork" }));
-      build.onLoad({ filter: /.*/, namespace: "plainwork" }, async ({ path }) => {
-        if (path === "plainwork:page" && !page) throw new Error("the page's script cannot hold itself");
-        return { contents: await MODULES[path](), loader: "js", resolveDir: ROOT };
-      });
+      build.onLoad({ filter: /.*/, namespace: "plainwork" }, async ({ path }) => ({
+        contents: await modules[path](),
+        loader: "js",
+        resolveDir: ROOT,
+      }));
     },
   };
 }
