@@ -28,10 +28,16 @@ const idOf = (path: string): string => `field-${path.replaceAll(".", "-")}`;
 
 const upperFirst = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
+/** What a measure is, its own part first: "at centre front (from the waist seam to the floor …)". */
+function labelOf(path: string): string {
+  const [block, own] = meaningOf(path).split(/: (?!.*: )/);
+  return own === undefined ? (block as string) : `${own} (${block})`;
+}
+
 function field({ path, text }: Field): Element {
   const id = idOf(path);
   return html("p", { className: ["field"] }, [
-    html("label", { htmlFor: [id] }, [upperFirst(meaningOf(path))]),
+    html("label", { htmlFor: [id] }, [upperFirst(labelOf(path))]),
     html("input", {
       id,
       name: path,

@@ -17,7 +17,7 @@ export class Bar {
       document.getElementById(id)?.scrollIntoView();
       document.querySelector<HTMLElement>(`#${id} input, #${id} button`)?.focus({ preventScroll: true });
     };
-    this.large = button(document, "Larger type", () => {
+    this.large = button(document, "Larger", () => {
       store.keep({ large: !store.kept.large });
       this.dress();
     });
@@ -55,6 +55,6 @@ export class Bar {
     this.large.setAttribute("aria-pressed", String(large));
     const own = this.document.documentElement.dataset.units === "cm" ? "cm" : "in";
     const now = this.store.kept.units === "" ? own : this.store.kept.units;
-    this.units.textContent = now === "in" ? "Read in cm" : "Read in inches";
+    this.units.textContent = now === "in" ? "In cm" : "In inches";
   }
 }

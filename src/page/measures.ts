@@ -10,6 +10,12 @@ const inputs = (document: Document): HTMLInputElement[] => [
   ...document.querySelectorAll<HTMLInputElement>(".fields input[name]"),
 ];
 
+/** A message as sentences: what was found, what was expected, what to do. */
+export function faultWords({ text, expected, hint }: Message): string {
+  const sentence = (words: string): string => `${words.charAt(0).toUpperCase()}${words.slice(1)}.`;
+  return [sentence(text), expected && `Expected: ${expected}.`, hint && sentence(hint)].filter(Boolean).join(" ");
+}
+
 export class Measures {
   private readonly document: Document;
   private readonly store: Store;
@@ -122,16 +128,12 @@ export class Measures {
     messages.forEach((message, i) => {
       const input = this.fieldOf(message);
       const id = `message-${i}`;
-      const text = [
-        message.text,
-        message.expected && `Expected: ${message.expected}.`,
-        message.hint && `Do: ${message.hint}.`,
-      ].filter(Boolean);
+      const text = faultWords(message);
       const words = make(
         this.document,
         "p",
         { class: "field-message", id, role: "alert" },
-        `✗ ${text.join(" ")} The page keeps the last good booklet.`,
+        `✗ ${text} The page keeps the last good booklet.`,
       );
       if (!input) {
         this.document.querySelector("#your-measures form")?.prepend(words);

@@ -3,7 +3,7 @@
 import type { Working } from "./core.ts";
 import { core } from "./loader.ts";
 import { button, labelled, make } from "./make.ts";
-import type { Measures } from "./measures.ts";
+import { faultWords, type Measures } from "./measures.ts";
 import { say } from "./say.ts";
 
 export class Numbers {
@@ -87,9 +87,7 @@ export class Numbers {
     const message = make(document, "p", { class: "field-message", role: "alert" });
     input.addEventListener("input", () => {
       void measures.set(path, input.value).then(async (faults) => {
-        message.textContent = faults
-          .map(({ text, hint }) => `✗ ${text}${hint ? `; do: ${hint}` : ""}`)
-          .join(" ");
+        message.textContent = faults.map((fault) => `✗ ${faultWords(fault)}`).join(" ");
         const working = (await core(document)).working(name);
         const value = this.dialog.querySelectorAll("dd")[1];
         if (faults.length === 0 && working && value) value.textContent = `${name} = ${working.shown}`;
