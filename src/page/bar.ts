@@ -30,8 +30,8 @@ export class Bar {
     document.body.append(
       make(
         document,
-        "div",
-        { class: "bar", role: "toolbar", "aria-label": "This booklet" },
+        "section",
+        { class: "bar", "aria-label": "This booklet" },
         walking,
         this.large,
         this.units,

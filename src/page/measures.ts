@@ -13,7 +13,9 @@ const inputs = (document: Document): HTMLInputElement[] => [
 /** A message as sentences: what was found, what was expected, what to do. */
 export function faultWords({ text, expected, hint }: Message): string {
   const sentence = (words: string): string => `${words.charAt(0).toUpperCase()}${words.slice(1)}.`;
-  return [sentence(text), expected && `Expected: ${expected}.`, hint && sentence(hint)].filter(Boolean).join(" ");
+  return [sentence(text), expected && `Expected: ${expected}.`, hint && sentence(hint)]
+    .filter(Boolean)
+    .join(" ");
 }
 
 export class Measures {
@@ -167,8 +169,8 @@ export class Measures {
     }
     const bar = make(
       this.document,
-      "div",
-      { class: "changed-bar" },
+      "section",
+      { class: "changed-bar", "aria-label": "Changed measures" },
       make(this.document, "span", {}, words),
       button(this.document, "As published", () => void this.asPublished()),
     );

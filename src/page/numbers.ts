@@ -84,7 +84,7 @@ export class Numbers {
     if (!measures.isMeasure(path)) return [];
     const input = make(document, "input", { type: "text", autocomplete: "off", spellcheck: "false" });
     input.value = measures.text(path);
-    const message = make(document, "p", { class: "field-message", role: "alert" });
+    const message = make(document, "p", { class: "dialog-message", role: "alert" });
     input.addEventListener("input", () => {
       void measures.set(path, input.value).then(async (faults) => {
         message.textContent = faults.map((fault) => `✗ ${faultWords(fault)}`).join(" ");

@@ -16,8 +16,8 @@ export class Walk {
     this.words = make(document, "p", { role: "status" });
     this.foot = make(
       document,
-      "div",
-      { class: "walk", role: "group", "aria-label": "One step at a time" },
+      "section",
+      { class: "walk", "aria-label": "One step at a time" },
       button(document, "Back", () => this.go(this.at - 1)),
       button(document, "Done, next", () => this.next()),
       button(document, "Whole booklet", () => this.leave()),

@@ -1,6 +1,5 @@
 /** The page as a notebook: what its reader changes, enters and takes away, in a real browser, from disk. */
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
-import { createRequire } from "node:module";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath, pathToFileURL } from "node:url";
@@ -14,7 +13,6 @@ import type { Plan } from "../../src/solve/plan.ts";
 import { solve } from "../../src/solve/solve.ts";
 import { launch } from "./browser.ts";
 
-const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 const DEMOS = ["mill-house-cotton", "green-silk-1862", "grey-winter-wool"] as const;
 const sourceOf = (demo: string): string =>
   readFileSync(fileURLToPath(new URL(`../../demo-projects/${demo}/recipe.md`, import.meta.url)), "utf8");
