@@ -5,6 +5,11 @@ declare module "plainwork:templates" {
   const templates: Readonly<Record<string, import("./template/tree.ts").Template>>;
   export default templates;
 }
+declare module "plainwork:shapes" {
+  /** Chapter name -> its shape, compiled when the program was built. */
+  const shapes: Readonly<Record<string, import("./shape/tree.ts").Shape>>;
+  export default shapes;
+}
 declare module "plainwork:page" {
   export const script: string;
   export const style: string;
@@ -14,7 +19,7 @@ declare module "plainwork:page" {
   /** The core that works everything out again in the page: packed (raw deflate, base64), and the checksum of its text. */
   export const core: string;
   export const coreHash: string;
-  /** The standard chapters' trees as JSON, packed likewise. */
+  /** The standard chapters' shapes as JSON, packed likewise. */
   export const chapters: string;
 }
 declare module "plainwork:version" {

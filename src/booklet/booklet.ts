@@ -3,7 +3,7 @@ import version from "plainwork:version";
 import { svgFile } from "../figure/serialize.ts";
 import { planJson } from "../solve/json.ts";
 import type { Plan } from "../solve/plan.ts";
-import { joinChapters } from "./markdown.ts";
+import { joinChapters, writeChapters } from "./markdown.ts";
 import { escapedMarks } from "./marks.ts";
 import { bookletPage } from "./page.ts";
 import { bookletParts } from "./parts.ts";
@@ -16,7 +16,7 @@ export function makeBooklet(plan: Plan): Files {
   const parts = bookletParts(plan);
   const files = new Map<string, string>();
   files.set("booklet.html", bookletPage(plan, parts, version));
-  files.set("booklet.md", escapedMarks(joinChapters(plan, parts.chapters)));
+  files.set("booklet.md", escapedMarks(joinChapters(plan, writeChapters(plan, parts.context))));
   for (const [name, figure] of parts.figures) files.set(`figures/${name}.svg`, svgFile(figure.svg));
   files.set("plan.json", `${JSON.stringify(planJson(plan, version), null, 1)}\n`);
   return files;

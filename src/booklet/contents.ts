@@ -1,7 +1,7 @@
 /** The list of chapters at the head of a page. */
 import type { Element } from "hast";
+import { textOf } from "./chapter-shape.ts";
 import { html } from "./nodes.ts";
-import { textOf } from "./shape.ts";
 
 /** A chapter's title. */
 export const titleOf = (chapter: Element): string =>

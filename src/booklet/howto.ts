@@ -2,10 +2,10 @@
 import type { Element, ElementContent } from "hast";
 import { nearestWhole } from "../quantity/tape.ts";
 import type { Plan } from "../solve/plan.ts";
+import { textOf } from "./chapter-shape.ts";
 import { titleOf } from "./contents.ts";
 import { withoutMarks } from "./marks.ts";
 import { notionsOf } from "./notions.ts";
-import { textOf } from "./shape.ts";
 
 const minutes = (plan: Plan, name: string): bigint => {
   const value = plan.values.get(name);

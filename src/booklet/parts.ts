@@ -1,35 +1,41 @@
-/** Plan -> the parts every form of a booklet is made of: drawings, Markdown, HTML nodes. The same in Node and in the page. */
+/** Plan -> the parts of a booklet's page: drawings and HTML nodes. The same in Node and in the page. */
+import shapes from "plainwork:shapes";
 import type { Element } from "hast";
 import type { Figure } from "../figure/figure.ts";
 import { drawFigure, figuresOf } from "../figure/index.ts";
 import type { Plan } from "../solve/plan.ts";
+import { chaptersOf } from "./chapters.ts";
 import { contents } from "./contents.ts";
+import { contextOf } from "./context.ts";
 import { chapterFields } from "./fields.ts";
-import { type Before, chapterNodes, type Shapes } from "./html.ts";
-import { type ChapterText, writeChapters } from "./markdown.ts";
+import { type Before, chapterNodes, type Prints } from "./html.ts";
+import type { Context } from "./template/evaluate.ts";
 
 export interface Parts {
   readonly figures: ReadonlyMap<string, Figure>;
-  readonly chapters: readonly ChapterText[];
+  /** What templates can ask for. */
+  readonly context: Context;
   /** One section a chapter. */
   readonly nodes: readonly Element[];
   readonly contents: Element;
+  readonly prints: ReadonlyMap<string, Prints>;
 }
 
 /**
  * Makes a booklet's parts. Throws TemplateError when a chapter asks for what is not there.
  *
- * @param shapes chapters parsed before, so that they are parsed once
  * @param before the booklet as it was published: what differs from it is marked
  */
-export function bookletParts(plan: Plan, shapes?: Shapes, before?: Before): Parts {
+export function bookletParts(plan: Plan, before?: Before): Parts {
   const figures = new Map<string, Figure>(figuresOf(plan).map((name) => [name, drawFigure(name, plan)]));
   const titles = Object.fromEntries([...figures].map(([name, { title }]) => [name, title]));
-  const chapters = writeChapters(plan, titles);
-  const nodes = chapters.map(({ name, markdown }) => {
-    const chapter = chapterNodes(name, markdown, { plan, figures, before }, shapes);
+  const context = { ...contextOf(plan), figures: titles };
+  const prints = new Map<string, Prints>();
+  const nodes = chaptersOf(plan).map((name) => {
+    const made = chapterNodes(name, shapes[name] ?? [], { plan, context, figures, before });
+    prints.set(name, made.prints);
     const fields = chapterFields(name, plan);
-    return fields ? { ...chapter, children: [...chapter.children, fields] } : chapter;
+    return fields ? { ...made.node, children: [...made.node.children, fields] } : made.node;
   });
-  return { figures, chapters, nodes, contents: contents(nodes) };
+  return { figures, context, nodes, contents: contents(nodes), prints };
 }

@@ -7,37 +7,46 @@ import esbuild from "esbuild";
 
 export const ROOT = fileURLToPath(new URL("../../", import.meta.url));
 
-/** The program's own reader of templates, bundled on the spot. */
-async function templateReader() {
+/** The program's own reader and compiler of templates, bundled on the spot. */
+async function templateTools() {
   const built = await esbuild.build({
-    entryPoints: [`${ROOT}src/booklet/template/read.ts`],
+    stdin: {
+      contents:
+        'export { readTemplate } from "./template/read.ts"; export { compileShape } from "./shape/compile.ts";',
+      resolveDir: `${ROOT}src/booklet`,
+    },
     bundle: true,
     format: "esm",
     platform: "node",
     write: false,
   });
   const source = Buffer.from(built.outputFiles[0].contents).toString("base64");
-  return (await import(`data:text/javascript;base64,${source}`)).readTemplate;
+  return import(`data:text/javascript;base64,${source}`);
 }
 
-/** Chapter names and their templates as trees. */
-async function templateTrees(folder = `${ROOT}templates`) {
-  const readTemplate = await templateReader();
+/** What is made of every template, by the chapter's name. */
+async function ofTemplates(make, folder = `${ROOT}templates`) {
+  const tools = await templateTools();
   const names = readdirSync(folder)
     .filter((name) => name.endsWith(".md") && name !== "README.md")
     .sort();
-  const trees = names.map((file) => {
+  const made = names.map((file) => {
     const text = readFileSync(`${folder}/${file}`, "utf8");
     try {
-      return [file.slice(0, -3), readTemplate(text, { places: false })];
+      return [file.slice(0, -3), make(tools, text)];
     } catch (error) {
       throw new Error(`templates/${file}: ${error.message}`);
     }
   });
-  return Object.fromEntries(trees);
+  return JSON.stringify(Object.fromEntries(made));
 }
 
-const templatesModule = async () => `export default ${JSON.stringify(await templateTrees())};`;
+/** Templates as trees, which the Markdown is written by. */
+const templateTrees = () => ofTemplates((tools, text) => tools.readTemplate(text, { places: false }));
+
+/** Templates as shapes, which the page is made by. */
+const templateShapes = () =>
+  ofTemplates((tools, text) => tools.compileShape(tools.readTemplate(text, { places: false })));
 
 const sha256 = (text) => `sha256-${createHash("sha256").update(text).digest("base64")}`;
 
@@ -77,7 +86,7 @@ export async function pageModule() {
     styleHash: sha256(style),
     core: packed(core),
     coreHash: sha256(core),
-    chapters: packed(JSON.stringify(await templateTrees())),
+    chapters: packed(await templateShapes()),
   })
     .map(([name, text]) => `export const ${name} = ${JSON.stringify(text)};`)
     .join("\n");
@@ -90,7 +99,8 @@ export function versionModule() {
 
 /** @type {Record<string, () => string | Promise<string>>} */
 const MODULES = {
-  "plainwork:templates": () => templatesModule(),
+  "plainwork:templates": async () => `export default ${await templateTrees()};`,
+  "plainwork:shapes": async () => `export default ${await templateShapes()};`,
   "plainwork:page": pageModule,
   "plainwork:version": versionModule,
 };
@@ -98,7 +108,7 @@ const MODULES = {
 /** In a page the chapters come from the page itself, and a page does not hold a page. */
 const IN_PAGE = {
   ...MODULES,
-  "plainwork:templates": () => "export default globalThis.plainworkChapters;",
+  "plainwork:shapes": () => "export default globalThis.plainworkChapters;",
   "plainwork:page": () => {
     throw new Error("the page's script cannot hold itself");
   },

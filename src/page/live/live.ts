@@ -1,7 +1,6 @@
 /** A booklet worked out again in the page, by the code that built it. */
 
-import { type Before, pictureOf, type Shapes } from "../../booklet/html.ts";
-import { skeleton } from "../../booklet/marks.ts";
+import { type Before, pictureOf } from "../../booklet/html.ts";
 import { bookletParts, type Parts } from "../../booklet/parts.ts";
 import { inches, millimetres } from "../../quantity/quantity.ts";
 import { recipeFromTree } from "../../recipe/from-tree.ts";
@@ -34,7 +33,6 @@ const READINGS: Readonly<Record<"in" | "cm", Reading>> = {
 /** One recipe, read and worked out as often as wished. */
 export class Live {
   private readonly data: PageData;
-  private readonly shapes: Record<Units, Shapes> = { "": new Map(), in: new Map(), cm: new Map() };
   private readonly published: Partial<Record<Units, { before: Before; outcome: Outcome }>> = {};
 
   constructor(data: PageData) {
@@ -65,7 +63,7 @@ export class Live {
     const solved = solve(read.recipe, this.reading(read.recipe, units));
     const messages = [...read.messages, ...solved.messages];
     if (!solved.plan) return { messages };
-    return { plan: solved.plan, parts: bookletParts(solved.plan, this.shapes[units], before), messages };
+    return { plan: solved.plan, parts: bookletParts(solved.plan, before), messages };
   }
 
   private reading(recipe: Recipe, units: Units): Reading | undefined {
@@ -77,7 +75,7 @@ function beforeOf(outcome: Outcome): Before {
   if (!outcome.plan) return { chapters: new Map(), values: new Map(), figures: new Map() };
   const { plan, parts } = outcome;
   return {
-    chapters: new Map(parts.chapters.map(({ name, markdown }) => [name, skeleton(markdown)])),
+    chapters: parts.prints,
     values: new Map([...plan.values].map(([name, { shown }]) => [name, shown])),
     figures: new Map([...parts.figures].map(([name, figure]) => [name, pictureOf(figure)])),
   };
