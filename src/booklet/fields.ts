@@ -50,8 +50,8 @@ function field({ path, text }: Field): Element {
   ]);
 }
 
-const form = (label: string, children: readonly Element[]): Element =>
-  html("form", { className: ["fields"], ariaLabel: label }, children);
+const group = (label: string, children: readonly Element[]): Element =>
+  html("div", { className: ["fields"], role: "group", ariaLabel: label }, children);
 
 /** All measures of the recipe that are not entered in a chapter, by block. */
 export function measuresSection(plan: Plan): Element {
@@ -74,7 +74,7 @@ export function measuresSection(plan: Plan): Element {
     html("noscript", {}, [
       "Your browser runs no scripts here: the booklet is complete as published, and the fields only show what it was made from.",
     ]),
-    form(
+    group(
       "Measures of the recipe",
       [...groups].map(([block, fields]) =>
         html("fieldset", {}, [html("legend", {}, [block]), ...fields.map((one) => field(one))]),
@@ -89,7 +89,7 @@ const textOf = (plan: Plan, path: string): string =>
 /** What is entered in a chapter while the work is done; undefined for most. */
 export function chapterFields(chapter: Chapter | string, plan: Plan): Element | undefined {
   const entry = (legend: string, paths: readonly string[]): Element =>
-    form(legend, [
+    group(legend, [
       html("fieldset", {}, [
         html("legend", {}, [legend]),
         ...paths.map((path) => field({ path, text: textOf(plan, path) })),

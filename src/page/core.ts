@@ -1,6 +1,8 @@
 /** What a page loads when something is to be worked out again. Gives itself to the page's script as `plainworkCore`. */
 
 import { html } from "../booklet/nodes.ts";
+import { printExactly } from "../quantity/print.ts";
+import { LENGTH } from "../quantity/quantity.ts";
 import type { Message } from "../recipe/message.ts";
 import type { Changes } from "../recipe/written.ts";
 import { exact } from "../solve/json.ts";
@@ -17,6 +19,8 @@ export interface Working {
   readonly inNumbers: string;
   readonly rule: string;
   readonly source: Value["source"];
+  /** The value before it is rounded for printing, where printing rounds it. */
+  readonly exactly: string;
   /** The recipe's key, for a measure. */
   readonly path: string;
   /** The values its formula names. */
@@ -54,6 +58,13 @@ declare global {
 const namesIn = (formula: string): string[] => [
   ...new Set(formula.match(/(?<![\w.])[a-z][A-Za-z]*(?:\.[A-Za-z]+)*(?!\w|\s*\()/g)),
 ];
+
+/** A length as it is, where it is printed on the nearest mark. */
+function unrounded({ quantity, shown }: Value, show: "in" | "cm"): string {
+  if (quantity.dim !== LENGTH) return "";
+  const exactly = printExactly(quantity, show);
+  return exactly === shown ? "" : exactly;
+}
 
 const wrapped = (outcome: Outcome & { plan: object }) => ({
   main: html("main", {}, outcome.parts.nodes),
@@ -93,7 +104,8 @@ class Page implements Opened {
     if (!value) return undefined;
     const { shown, about, how, inNumbers, source, rule = "", path = "" } = value;
     const from = source === "formula" ? namesIn(how).filter((one) => this.shown.plan.values.has(one)) : [];
-    return { name, shown, about, how, inNumbers, rule, source, path, from };
+    const exactly = unrounded(value, this.shown.plan.recipe.show);
+    return { name, shown, about, how, inNumbers, rule, source, path, from, exactly };
   }
 
   fields(): Readonly<Record<string, string>> {

@@ -24,7 +24,7 @@ export class Diary {
     this.document = document;
     this.store = store;
     this.gathered = make(document, "div", { class: "gathered" });
-    document.querySelector("main")?.after(this.section());
+    document.querySelector("#your-measures")?.after(this.section());
     this.dress();
   }
 

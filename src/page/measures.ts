@@ -34,10 +34,9 @@ export class Measures {
     this.afterwards = afterwards;
     for (const { name, value } of inputs(document)) this.published.set(name, value);
     document.addEventListener("input", ({ target }) => {
-      if (target instanceof HTMLInputElement && target.form?.classList.contains("fields"))
+      if (target instanceof HTMLInputElement && target.name !== "" && target.closest(".fields"))
         void this.set(target.name, target.value);
     });
-    document.addEventListener("submit", (event) => event.preventDefault());
     this.dress();
     if (Object.keys(store.kept.changes).length > 0 || store.kept.units !== "") void this.work();
   }
@@ -138,7 +137,7 @@ export class Measures {
         `✗ ${text} The page keeps the last good booklet.`,
       );
       if (!input) {
-        this.document.querySelector("#your-measures form")?.prepend(words);
+        this.document.querySelector("#your-measures .fields")?.prepend(words);
         return;
       }
       input.setAttribute("aria-invalid", "true");

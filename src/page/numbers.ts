@@ -58,6 +58,7 @@ export class Numbers {
     };
     row("what", working.about);
     row("value", `${working.name} = ${working.shown}`);
+    row("before it is rounded for printing", working.exactly);
     row("worked out as", working.how);
     row("in numbers", working.inNumbers === working.how ? "" : working.inNumbers);
     row("from", ...(await this.sources(working.from)));

@@ -112,7 +112,7 @@ const valuesOn = (page: Page): Promise<Record<string, string>> =>
 const bookletOn = (page: Page): Promise<string> =>
   page.evaluate(() => {
     const main = document.querySelector("main")?.cloneNode(true) as HTMLElement;
-    for (const own of main.querySelectorAll("[data-own], form")) own.remove();
+    for (const own of main.querySelectorAll("[data-own], .fields")) own.remove();
     for (const mark of main.querySelectorAll("span[data-was]")) mark.replaceWith(...mark.childNodes);
     for (const changed of main.querySelectorAll("*")) {
       for (const name of ["data-was", "tabindex", "role"])
@@ -200,6 +200,6 @@ function firstDifference(a: string, b: string): string {
 const freshBooklet = (page: Page, html: string): Promise<string> =>
   page.evaluate((text) => {
     const main = new DOMParser().parseFromString(text, "text/html").querySelector("main") as HTMLElement;
-    for (const form of main.querySelectorAll("form")) form.remove();
+    for (const fields of main.querySelectorAll(".fields")) fields.remove();
     return sorted(main);
   }, html);

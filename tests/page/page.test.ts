@@ -98,7 +98,7 @@ describe.each(names)("%s", (name) => {
     );
     expect(await page.locator("figure svg").count()).toBe(figures.get(name));
     expect(trouble).toEqual([]);
-    expect((pages.get(name) ?? "").length).toBeLessThan(700_000);
+    expect(Buffer.byteLength(pages.get(name) ?? "")).toBeLessThan(700_000);
     await page.context().close();
   });
 
@@ -191,7 +191,7 @@ describe("at the sewing table", () => {
       });
     });
     await page.reload();
-    expect(await page.locator(".notice-bar").textContent()).toContain("cannot be kept");
+    expect(await page.locator(".notice-bar").textContent()).toContain("keeps nothing");
     await page.locator("#gauging .steps input").first().check();
     expect(await page.locator(".notice-bar").count()).toBe(1);
     expect(trouble).toEqual([]);

@@ -135,6 +135,40 @@ describe("a measure changed in the page", () => {
   });
 });
 
+describe("its scripts", () => {
+  it("are at most 300 KB minified, the packed core included, and the page allows no other", async () => {
+    const page = await shelf.page(COTTON);
+    const sizes = await page.evaluate(async () => {
+      const packed = atob(document.getElementById("core")?.textContent ?? "");
+      const bytes = Uint8Array.from(packed, (letter) => letter.charCodeAt(0));
+      const stream = new Blob([bytes]).stream().pipeThrough(new DecompressionStream("deflate-raw"));
+      const core = (await new Response(stream).arrayBuffer()).byteLength;
+      const inline = [...document.querySelectorAll("script:not([type])")].map(
+        (script) => script.textContent?.length ?? 0,
+      );
+      return { core, inline };
+    });
+    expect(sizes.core).toBeGreaterThan(100_000);
+    expect(sizes.core + sizes.inline.reduce((a, b) => a + b)).toBeLessThan(300 * 1024);
+    const ran = await page.evaluate(async () => {
+      const script = document.createElement("script");
+      script.textContent = "globalThis.foreign = true";
+      document.head.append(script);
+      // Text as code must not run either.
+      setTimeout("globalThis.evaluated = true" as unknown as () => void, 0);
+      await new Promise((done) => setTimeout(done, 50));
+      return ["foreign", "evaluated"].filter((name) => name in globalThis);
+    });
+    expect(ran).toEqual([]);
+    shelf.trouble.splice(
+      0,
+      shelf.trouble.length,
+      ...shelf.trouble.filter((text) => !text.includes("Content Security Policy")),
+    );
+    await page.context().close();
+  });
+});
+
 describe("what is entered", () => {
   const enter = async (page: Page): Promise<void> => {
     await page.locator("#gauging .tick input").first().check();
