@@ -15,6 +15,17 @@ export function acrossOf({ side, round }: Half): (fromFront: number) => number {
   return side === "left" ? (at) => LEFT + at * scale : (at) => LEFT + WIDE - at * scale;
 }
 
+/** Nearer to each other than this, or in a drawing less tall than this, places have their measures in a row below. */
+const CROWDED = 40;
+const LOW = 120;
+
+/** Would the measures of a half's stations find no room beside them, in a drawing so tall? */
+export function isCrowded(half: Half, tall = Number.POSITIVE_INFINITY): boolean {
+  if (tall < LOW) return true;
+  const places = half.stations.map(({ fromFront }) => acrossOf(half)(fromFront));
+  return places.some((x, i) => i > 0 && Math.abs(x - (places[i - 1] as number)) < CROWDED);
+}
+
 /** The cut top, the fold below it and the turn-down between them. `scale` is units to an inch down the page. */
 export function drawTop(drawing: Drawing, half: Half, top: number, scale: number): void {
   const across = acrossOf(half);

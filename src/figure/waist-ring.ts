@@ -7,11 +7,14 @@ import type { Figure } from "./figure.ts";
 import { LETTERING, PICTURE } from "./language.ts";
 import { pen, penOf, printer, shownOf } from "./measure.ts";
 import { along, at, DEEP, drawSeams, drawSection, openingOf, type Ring } from "./ring-parts.ts";
+import { letterOf } from "./row.ts";
 import { edgeAt, partBandOf } from "./sewn-edge.ts";
 
 const RADIUS = 88;
 /** Above and below the ring, for the words round it. */
 const AROUND = 62;
+/** More parts than this have letters round the ring and their names in a list. */
+const MOST_NAMED = 6;
 /** The lap and a part band run outside the waist seam. */
 const OUTER = 9;
 
@@ -38,9 +41,14 @@ export function drawWaistRing(plan: Plan): Drawing {
   drawQuarters(drawing, ring);
   drawOpening(drawing, plan, ring, opening);
   drawLap(drawing, plan, ring, opening);
-  for (const section of plan.sections) nameSection(drawing, plan, ring, section);
+  const crowded = plan.sections.length > MOST_NAMED;
+  for (const [i, section] of plan.sections.entries())
+    nameSection(drawing, ring, section, crowded ? letterOf(i) : sectionWords(plan, section), crowded);
   drawing.reach(ring.middle.y + RADIUS + 26);
   drawing.settle();
+  if (crowded)
+    for (const [i, section] of plan.sections.entries())
+      drawing.note(`${letterOf(i)}: ${section.name}, ${sectionWords(plan, section)}`, { above: 3 });
   drawing.note(setWords(plan));
   drawing.note(closingWords(plan));
   return drawing;
@@ -86,17 +94,18 @@ function sidesAt(ring: Ring, place: number): readonly ("above" | "below" | "left
   return [dy > 0 ? "below" : "above"];
 }
 
-/** How a section is set, its length on the waist seam, its pleats. */
-function nameSection(drawing: Drawing, plan: Plan, ring: Ring, section: Section): void {
+/** The words for a section beside it: how it is set, its length on the waist seam, its pleats; or its letter. */
+function nameSection(drawing: Drawing, ring: Ring, section: Section, words: string, bold: boolean): void {
   const place = pen(section.from) + pen(section.waist) / 2;
   const outer = OUTER + 6;
-  drawing.label(sectionWords(plan, section), at(ring, place), {
+  drawing.label(words, at(ring, place), {
     stand: at(ring, place, outer),
     sides: sidesAt(ring, place),
     gap: 2,
     width: 74,
     size: LETTERING.small,
     leader: "moved",
+    bold,
   });
 }
 

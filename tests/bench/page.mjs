@@ -6,7 +6,12 @@ import { readFileSync } from "node:fs";
 import { pathToFileURL } from "node:url";
 import { chromium } from "playwright-core";
 
-const PLACES = [process.env.CHROMIUM, "/usr/bin/chromium", "/usr/bin/chromium-browser", "/usr/bin/google-chrome"];
+const PLACES = [
+  process.env.CHROMIUM,
+  "/usr/bin/chromium",
+  "/usr/bin/chromium-browser",
+  "/usr/bin/google-chrome",
+];
 
 /** Milliseconds of each of `count` changes, in order, after ten to warm up. */
 export async function pageUpdates(html, count = 200) {
@@ -24,7 +29,12 @@ export async function pageUpdates(html, count = 200) {
     return performance.now() - start;
   });
   const times = await page.evaluate(async (changes) => {
-    const fields = ["wearer.waist", "wearer.waist-to-floor.front", "cloth.width", "wearer.waist-to-floor.back"]
+    const fields = [
+      "wearer.waist",
+      "wearer.waist-to-floor.front",
+      "cloth.width",
+      "wearer.waist-to-floor.back",
+    ]
       .map((name) => document.querySelector(`input[name="${name}"]`))
       .filter(Boolean);
     const published = fields.map((input) => input.defaultValue);
@@ -61,7 +71,12 @@ export async function barePipeline(markdown, count = 15) {
     data.micromarkExtensions = [gfmTable()];
     data.fromMarkdownExtensions = [gfmTableFromMarkdown()];
   }
-  const pipeline = unified().use(parse.default).use(tables).use(rehype.default).use(stringify.default).freeze();
+  const pipeline = unified()
+    .use(parse.default)
+    .use(tables)
+    .use(rehype.default)
+    .use(stringify.default)
+    .freeze();
   const text = readFileSync(markdown, "utf8");
   const times = [];
   for (let i = 0; i < count + 5; i += 1) {
@@ -74,4 +89,5 @@ export async function barePipeline(markdown, count = 15) {
 
 const sorted = (times) => [...times].sort((a, b) => a - b);
 export const median = (times) => sorted(times)[times.length >> 1];
-export const percentile = (times, share) => sorted(times)[Math.min(times.length - 1, Math.ceil(times.length * share) - 1)];
+export const percentile = (times, share) =>
+  sorted(times)[Math.min(times.length - 1, Math.ceil(times.length * share) - 1)];
