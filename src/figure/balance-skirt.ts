@@ -27,8 +27,23 @@ function besides(half: Half, at: number, across: (at: number) => number): Uprigh
     : { x, sides: ["on", ...toward] };
 }
 
+export interface Skirt {
+  /** The tallest it may be on the page. */
+  readonly tallest: number;
+  /** Measures stand in a list below, not beside their arrows. */
+  readonly listed: boolean;
+}
+
+interface Flat {
+  readonly top: number;
+  readonly hem: number;
+  /** Units to an inch. */
+  readonly scale: number;
+  readonly listed: boolean;
+}
+
 /** The half at one scale both ways, no taller than it may be: hem, seams, opening, and how far up from the hem each place is measured. */
-export function drawSkirt(drawing: Drawing, plan: Plan, half: Half, tallest: number): void {
+export function drawSkirt(drawing: Drawing, plan: Plan, half: Half, { tallest, listed }: Skirt): void {
   const across = acrossOf(half);
   const height = penOf(plan, "breadths.cut") - penOf(plan, "hem.allowance");
   const scale = Math.min(WIDE / half.round, tallest / height);
@@ -48,25 +63,19 @@ export function drawSkirt(drawing: Drawing, plan: Plan, half: Half, tallest: num
     }
     if (kind !== "seam") drawOpening(drawing, plan, { x, y: top }, from);
   }
-  measureUp(drawing, plan, half, { top, hem, scale });
+  measureUp(drawing, plan, half, { top, hem, scale, listed: listed || isCrowded(half) });
   drawing.settle();
 }
 
 /**
- * How far up from the hem each station is measured, and its name and place in a row under the hem. Where stations are
- * crowded, letters stand in the row and a list below has the rest.
+ * How far up from the hem each station is measured, and its name and place in a row under the hem. A list has
+ * them instead where there is no room: then letters stand in the row.
  */
-function measureUp(
-  drawing: Drawing,
-  plan: Plan,
-  half: Half,
-  { top, hem, scale }: { readonly top: number; readonly hem: number; readonly scale: number },
-): void {
+function measureUp(drawing: Drawing, plan: Plan, half: Half, { top, hem, scale, listed }: Flat): void {
   const across = acrossOf(half);
-  const crowded = isCrowded(half, hem - top);
   const up = (station: Station): string => printer(plan).tape(station.finishedMark);
   const names = half.stations.map((station, i) => ({
-    text: crowded ? letterOf(i) : nameAndPlace(plan, half, station),
+    text: listed ? letterOf(i) : nameAndPlace(plan, half, station),
     at: { x: across(station.fromFront), y: hem },
   }));
   nameRow(drawing, names, hem + 11, NAME);
@@ -76,10 +85,10 @@ function measureUp(
       { x, y: hem },
       { x, y: top + pen(station.turnDown) * scale },
     ];
-    if (crowded) arrow(drawing, foot, head, true);
+    if (listed) arrow(drawing, foot, head, true);
     else dimension(drawing, foot, head, up(station), { sides, width: 76, at: i % 2 === 0 ? 0.62 : 0.4 });
   }
-  if (crowded)
+  if (listed)
     for (const [i, station] of half.stations.entries())
       drawing.note(`${letterOf(i)}: ${nameAndPlace(plan, half, station)}, up from the hem ${up(station)}`, {
         above: 3,

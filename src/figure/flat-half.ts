@@ -15,13 +15,10 @@ export function acrossOf({ side, round }: Half): (fromFront: number) => number {
   return side === "left" ? (at) => LEFT + at * scale : (at) => LEFT + WIDE - at * scale;
 }
 
-/** Nearer to each other than this, or in a drawing less tall than this, places have their measures in a row below. */
+/** Nearer to each other than this, stations have no room for measures beside them. */
 const CROWDED = 40;
-const LOW = 120;
 
-/** Would the measures of a half's stations find no room beside them, in a drawing so tall? */
-export function isCrowded(half: Half, tall = Number.POSITIVE_INFINITY): boolean {
-  if (tall < LOW) return true;
+export function isCrowded(half: Half): boolean {
   const places = half.stations.map(({ fromFront }) => acrossOf(half)(fromFront));
   return places.some((x, i) => i > 0 && Math.abs(x - (places[i - 1] as number)) < CROWDED);
 }

@@ -106,6 +106,8 @@ export class Labels {
   readonly placed: Placed[] = [];
   private readonly lines = new LineIndex();
   private readonly areas: Box[] = [];
+  /** Labels that found no place near their point and were put below everything: the drawing is too crowded for them. */
+  lost = 0;
   /** Nothing may stand higher than this, the foot of the heading. */
   top: number = PICTURE.margin;
 
@@ -130,7 +132,9 @@ export class Labels {
     const lines = linesOf(wish.text, wish.width ?? 150, size, wish.bold);
     const width = Math.max(...lines.map((line) => widthOf(line, size, wish.bold)));
     const height = lines.length * size * LETTERING.line;
-    const { box, leader } = this.search(wish, width, height) ?? this.below(wish, width, height, bottom);
+    const found = this.search(wish, width, height);
+    if (!found) this.lost += 1;
+    const { box, leader } = found ?? this.below(wish, width, height, bottom);
     const placed: Placed = { wish, lines, size, box, leader };
     this.placed.push(placed);
     if (leader) this.avoid(leader);

@@ -121,8 +121,8 @@ export function patternOf(figure: string, filling: Filling): Element {
   );
 }
 
-/** Sizes of lettering, in units of a picture 360 wide: on a telephone 11 and more are still read. */
-export const LETTERING = { heading: 13, label: 12, note: 11.5, small: 11, line: 1.28 } as const;
+/** Sizes of lettering, in units of a picture 360 wide: on a telephone 11.2 is 10 pixels high, and still read. */
+export const LETTERING = { heading: 13, label: 12, note: 11.5, small: 11.2, line: 1.28 } as const;
 
 /** The width every picture has, and the margin that lettering keeps. */
 export const PICTURE = { width: 360, margin: 8 } as const;

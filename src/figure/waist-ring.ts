@@ -13,12 +13,16 @@ import { edgeAt, partBandOf } from "./sewn-edge.ts";
 const RADIUS = 88;
 /** Above and below the ring, for the words round it. */
 const AROUND = 62;
-/** More parts than this have letters round the ring and their names in a list. */
-const MOST_NAMED = 6;
 /** The lap and a part band run outside the waist seam. */
 const OUTER = 9;
 
+/** Parts are named beside them; where the names would not all find room, letters stand for them and a list has the names. */
 export function drawWaistRing(plan: Plan): Drawing {
+  const drawing = drawRing(plan, false);
+  return drawing.labels.lost > 0 ? drawRing(plan, true) : drawing;
+}
+
+function drawRing(plan: Plan, listed: boolean): Drawing {
   const drawing = new Drawing("waist-ring");
   drawing.heading("Seen from above. Centre front at the foot: the wearer's left is on your right.");
   drawing.note(
@@ -41,12 +45,11 @@ export function drawWaistRing(plan: Plan): Drawing {
   drawQuarters(drawing, ring);
   drawOpening(drawing, plan, ring, opening);
   drawLap(drawing, plan, ring, opening);
-  const crowded = plan.sections.length > MOST_NAMED;
   for (const [i, section] of plan.sections.entries())
-    nameSection(drawing, ring, section, crowded ? letterOf(i) : sectionWords(plan, section), crowded);
+    nameSection(drawing, ring, section, listed ? letterOf(i) : sectionWords(plan, section), listed);
   drawing.reach(ring.middle.y + RADIUS + 26);
   drawing.settle();
-  if (crowded)
+  if (listed)
     for (const [i, section] of plan.sections.entries())
       drawing.note(`${letterOf(i)}: ${section.name}, ${sectionWords(plan, section)}`, { above: 3 });
   drawing.note(setWords(plan));
