@@ -18,6 +18,7 @@ export function makeBooklet(plan: Plan): Files {
   files.set("booklet.html", bookletPage(plan, parts, version));
   files.set("booklet.md", escapedMarks(joinChapters(plan, writeChapters(plan, parts.context))));
   for (const [name, figure] of parts.figures) files.set(`figures/${name}.svg`, svgFile(figure.svg));
+  for (const [name, guide] of parts.guides) files.set(`guides/${name}.svg`, svgFile(guide.svg));
   files.set("plan.json", `${JSON.stringify(planJson(plan, version), null, 1)}\n`);
   return files;
 }

@@ -12,6 +12,7 @@ import {
 import type { Plan } from "../solve/plan.ts";
 import { measuresSection } from "./fields.ts";
 import { howTo } from "./howto.ts";
+import { paperHashes, paperStyles } from "./paper.ts";
 import type { Parts } from "./parts.ts";
 import { nodesToHtml } from "./stringify.ts";
 
@@ -31,7 +32,8 @@ const pageData = ({ recipe }: Plan) => ({
 /** The page's HTML. Deterministic: same plan and chapters, same bytes. */
 export function bookletPage(plan: Plan, parts: Parts, version: string): string {
   const title = escapeHtml(plan.recipe.title);
-  const policy = `default-src 'none'; script-src '${scriptHash}' '${coreHash}'; style-src '${styleHash}'; img-src data:; base-uri 'none'; form-action 'none'`;
+  const styles = [styleHash, ...paperHashes()].map((hash) => `'${hash}'`).join(" ");
+  const policy = `default-src 'none'; script-src '${scriptHash}' '${coreHash}'; style-src ${styles}; img-src data:; base-uri 'none'; form-action 'none'`;
   return [
     "<!DOCTYPE html>",
     `<html lang="en-GB" data-units="${plan.recipe.show}">`,
@@ -42,6 +44,7 @@ export function bookletPage(plan: Plan, parts: Parts, version: string): string {
     `<meta name="generator" content="Plainwork ${escapeHtml(version)}">`,
     `<title>${title}</title>`,
     `<style>${style}</style>`,
+    ...paperStyles(),
     `<script type="application/ld+json">${safeJson(howTo(plan, parts.nodes))}</script>`,
     "</head>",
     "<body>",

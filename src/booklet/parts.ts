@@ -3,6 +3,7 @@ import shapes from "plainwork:shapes";
 import type { Element } from "hast";
 import type { Figure } from "../figure/figure.ts";
 import { drawFigure, figuresOf } from "../figure/index.ts";
+import { guidesOf } from "../guide/index.ts";
 import type { Plan } from "../solve/plan.ts";
 import { chaptersOf } from "./chapters.ts";
 import { contents } from "./contents.ts";
@@ -13,6 +14,8 @@ import type { Context } from "./template/evaluate.ts";
 
 export interface Parts {
   readonly figures: ReadonlyMap<string, Figure>;
+  /** Pages at true size. */
+  readonly guides: ReadonlyMap<string, Figure>;
   /** What templates can ask for. */
   readonly context: Context;
   /** One section a chapter. */
@@ -28,14 +31,20 @@ export interface Parts {
  */
 export function bookletParts(plan: Plan, before?: Before): Parts {
   const figures = new Map<string, Figure>(figuresOf(plan).map((name) => [name, drawFigure(name, plan)]));
+  const guides = new Map<string, Figure>(
+    guidesOf(plan).map(({ name, title, description, draw }) => [
+      name,
+      { name, title, description, svg: draw() },
+    ]),
+  );
   const titles = Object.fromEntries([...figures].map(([name, { title }]) => [name, title]));
   const context = { ...contextOf(plan), figures: titles };
   const prints = new Map<string, Prints>();
   const nodes = chaptersOf(plan).map((name) => {
-    const made = chapterNodes(name, shapes[name] ?? [], { plan, context, figures, before });
+    const made = chapterNodes(name, shapes[name] ?? [], { plan, context, figures, guides, before });
     prints.set(name, made.prints);
     const fields = chapterFields(name, plan);
     return fields ? { ...made.node, children: [...made.node.children, fields] } : made.node;
   });
-  return { figures, context, nodes, contents: contents(nodes), prints };
+  return { figures, guides, context, nodes, contents: contents(nodes), prints };
 }

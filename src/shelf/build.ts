@@ -8,6 +8,7 @@ import type { Plan } from "../solve/plan.ts";
 import { solve } from "../solve/solve.ts";
 import type { Project } from "./find.ts";
 import { placeFolder } from "./place.ts";
+import { PrintError, type Printing, printBooklet } from "./print.ts";
 import type { World } from "./world.ts";
 
 export interface Outcome {
@@ -16,6 +17,10 @@ export interface Outcome {
   readonly plan?: Plan;
   /** The recipe's text, for showing lines. */
   readonly source: string;
+  /** The PDF files that were printed, when that was asked. */
+  readonly printed?: readonly string[];
+  /** Why they were not. */
+  readonly notPrinted?: string;
   /** The text of evidence.csv, where there is one. */
   readonly evidence?: string;
 }
@@ -88,11 +93,29 @@ export function checkProject(world: World, project: Project): Outcome {
   return solved.plan ? { ...known, messages, plan: solved.plan } : { ...known, messages };
 }
 
-/** Builds a project into `out`. With errors nothing is written and an older booklet stays as it was. */
-export function buildProject(world: World, project: Project, out: string): Outcome {
+/**
+ * Builds a project into `out`, and prints it where a browser is given. With errors nothing is written and an older booklet
+ * stays as it was; a booklet that could not be printed is whole without its PDF files.
+ */
+export function buildProject(world: World, project: Project, out: string, printing?: Printing): Outcome {
   const outcome = checkProject(world, project);
-  if (outcome.plan) placeFolder(world, out, project.name, makeBooklet(outcome.plan));
-  return outcome;
+  if (!outcome.plan) return outcome;
+  const booklet = makeBooklet(outcome.plan);
+  const files = new Map<string, string | Uint8Array>(booklet);
+  let printed: Pick<Outcome, "printed" | "notPrinted"> = {};
+  if (printing) {
+    try {
+      const folder = join(out, `${project.name}.printing-${world.unique}`);
+      const pdfs = printBooklet(world, booklet.get("booklet.html") as string, folder, printing);
+      for (const [file, bytes] of pdfs) files.set(file, bytes);
+      printed = { printed: [...pdfs.keys()] };
+    } catch (error) {
+      if (!(error instanceof PrintError)) throw error;
+      printed = { notPrinted: error.message };
+    }
+  }
+  placeFolder(world, out, project.name, files);
+  return { ...outcome, ...printed };
 }
 
 /** An outcome's messages as text, each with its place by the path the user gave. */

@@ -10,6 +10,7 @@ import {
   writeFileSync,
 } from "node:fs";
 import { resolve } from "node:path";
+import { runProgram } from "./run.ts";
 
 export interface World {
   out(text: string): void;
@@ -21,10 +22,16 @@ export interface World {
   kind(path: string): "file" | "folder" | undefined;
   list(folder: string): string[];
   read(path: string): Uint8Array;
-  write(path: string, text: string): void;
+  write(path: string, contents: string | Uint8Array): void;
   makeFolder(path: string): void;
   rename(from: string, to: string): void;
   remove(path: string): void;
+  /** A setting of the surroundings by its name. */
+  env(name: string): string | undefined;
+  /** The system: "linux", "darwin", "win32" … */
+  readonly platform: string;
+  /** Runs a program to its end, at most so many seconds; says why it failed, or nothing when it ended well. */
+  run(program: string, words: readonly string[], seconds: number): string | undefined;
   /** Differs between processes running at once. */
   readonly unique: string;
 }
@@ -43,10 +50,13 @@ export function nodeWorld(process: NodeJS.Process): World {
     },
     list: (folder) => readdirSync(folder).sort(),
     read: (path) => readFileSync(path),
-    write: (path, text) => writeFileSync(path, text),
+    write: (path, contents) => writeFileSync(path, contents),
     makeFolder: (path) => void mkdirSync(path, { recursive: true }),
     rename: renameSync,
-    remove: (path) => rmSync(path, { recursive: true, force: true }),
+    remove: (path) => rmSync(path, { recursive: true, force: true, maxRetries: 5 }),
+    env: (name) => process.env[name],
+    platform: process.platform,
+    run: runProgram,
     unique: String(process.pid),
   };
 }

@@ -7,6 +7,11 @@ export interface MemoryWorld extends World {
   readonly said: { out: string; err: string };
   /** Called before every change of the file system; may throw. */
   fault: (doing: string, path: string) => void;
+  /** Settings of the surroundings. */
+  readonly settings: Record<string, string>;
+  /** What a program does when it is run: its words go in, why it fails comes out. */
+  program: (program: string, words: readonly string[]) => string | undefined;
+  platform: string;
 }
 
 const bytes = new TextEncoder();
@@ -22,6 +27,11 @@ export function memoryWorld(files: Record<string, string>, terminal = false): Me
     files: kept,
     said,
     fault: () => {},
+    settings: {},
+    program: () => "there is no program in memory",
+    platform: "linux",
+    env: (name) => world.settings[name],
+    run: (program, words) => world.program(program, words),
     terminal,
     unique: "1",
     out: (text) => {
@@ -40,9 +50,9 @@ export function memoryWorld(files: Record<string, string>, terminal = false): Me
       if (text === undefined) throw Object.assign(new Error("ENOENT"), { code: "ENOENT", path });
       return bytes.encode(text);
     },
-    write: (path, text) => {
+    write: (path, contents) => {
       world.fault("write", path);
-      kept.set(path, text);
+      kept.set(path, typeof contents === "string" ? contents : new TextDecoder("latin1").decode(contents));
     },
     makeFolder: (path) => {
       world.fault("makeFolder", path);

@@ -62,6 +62,7 @@ export const HELPERS: Readonly<Record<string, Helper>> = {
     new Ready(
       `![${figureTitle(String(name), (context.figures ?? {}) as Record<string, string>)}](figures/${String(name)}.svg)`,
     ),
+  guide: ([name, title]) => new Ready(`![${escapeMarkdown(String(title))}](guides/${String(name)}.svg)`),
   counted: ([n, noun]) => {
     const word = String(noun);
     const plural = bare(n) === "1" ? word : /(?:[cs]h|s|x)$/.test(word) ? `${word}es` : `${word}s`;
