@@ -4,5 +4,15 @@ import { viteAssets } from "../src/build/assets.mjs";
 export default defineConfig({
   root: new URL("..", import.meta.url).pathname,
   plugins: [viteAssets()],
-  test: { include: ["tests/**/*.long.test.ts"], testTimeout: 3_600_000, maxWorkers: 2 },
+  test: {
+    // Files that take a few cases in the normal run, and every one here.
+    include: [
+      "tests/**/*.long.test.ts",
+      "tests/page/{living,page,table}.test.ts",
+      "tests/guide/printed.test.ts",
+    ],
+    env: { PLAINWORK_LONG: "1" },
+    testTimeout: 3_600_000,
+    maxWorkers: 2,
+  },
 });

@@ -12,6 +12,7 @@ import { findChromium } from "../../src/shelf/chromium.ts";
 import { type Paper, PDF_FILES, printBooklet } from "../../src/shelf/print.ts";
 import { nodeWorld } from "../../src/shelf/world.ts";
 import type { Plan } from "../../src/solve/plan.ts";
+import { ALL_DEMOS } from "../long.ts";
 import { launch } from "../page/browser.ts";
 import { type Drawn, darkAlong, drawnOn, pageSizes, pageTexts, type Spot } from "./drawn.ts";
 
@@ -119,12 +120,16 @@ function stuck(tiles: readonly PaperTile[], row: number): number[] {
   });
 }
 
-describe.each([
+const PRINTED = [
   ["mill-house-cotton", "a4"],
-  ["mill-house-cotton", "letter"],
-  ["green-silk-1862", "a4"],
   ["grey-winter-wool", "letter"],
-] as const)("%s on %s", (name, paper) => {
+  ["green-silk-1862", "a4"],
+  ["mill-house-cotton", "letter"],
+  ["plum-silk-over-hoop", "letter"],
+  ["white-sheer-petticoat", "a4"],
+] as const;
+
+describe.each(PRINTED.slice(0, ALL_DEMOS ? PRINTED.length : 2))("%s on %s", (name, paper) => {
   let printed: Printed;
   beforeAll(() => {
     printed = print(name, paper);
