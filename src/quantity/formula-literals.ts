@@ -6,7 +6,7 @@ import { FORMULA_NUMBER_SOURCE as NUMBER, readNumber, readQuantity, unitSource }
 const LITERAL_KINDS: readonly q.Dim[] = [q.LENGTH, q.MASS, q.AREAL, q.RATE, q.PLAIN];
 const LITERAL = new RegExp(`(?<![\\w.\\u00c0-\\u02af])(?:${NUMBER})`, "g");
 
-interface Literals {
+export interface Literals {
   /** The text with every literal turned into a name of the same width, so that columns stay true. */
   readonly text: string;
   readonly values: ReadonlyMap<string, q.Quantity>;
