@@ -2,10 +2,13 @@
 import { allMarked } from "../marks.ts";
 import { Printed } from "../printed.ts";
 import { HELPERS, Ready } from "./helpers.ts";
-import { type At, type Expression, type Template, TemplateError } from "./tree.ts";
+import { type At, type Expression, type Part, type Template, TemplateError } from "./tree.ts";
 
 /** Names to values: printed values, words, flags, lists of the same. */
 export type Context = Readonly<Record<string, unknown>>;
+
+/** Takes a fault, so that the rest is rendered and every fault is found. */
+export type OnFault = (fault: TemplateError) => void;
 
 /** Puts in a chapter by its name. */
 export type Include = (name: string, at: At | undefined) => string;
@@ -22,10 +25,16 @@ interface Scope {
  * Renders.
  *
  * @param include what `{{> name}}` puts in; without it a chapter cannot be put in
+ * @param onFault takes each fault; without it the first is thrown
  * @throws TemplateError where a value that is not there is to be printed, or a helper is given what it cannot take
  */
-export function render(template: Template, context: Context, include?: Include): string {
-  return new Rendering(context, include).parts(template, {
+export function render(
+  template: Template,
+  context: Context,
+  include?: Include,
+  onFault?: OnFault | undefined,
+): string {
+  return new Rendering(context, include, onFault).parts(template, {
     here: context,
     outer: undefined,
     index: 0,
@@ -36,24 +45,33 @@ export function render(template: Template, context: Context, include?: Include):
 class Rendering {
   private readonly context: Context;
   private readonly include: Include | undefined;
+  private readonly onFault: OnFault | undefined;
 
-  constructor(context: Context, include: Include | undefined) {
+  constructor(context: Context, include: Include | undefined, onFault: OnFault | undefined) {
     this.context = context;
     this.include = include;
+    this.onFault = onFault;
   }
 
   parts(template: Template, scope: Scope): string {
     let text = "";
     for (const part of template) {
-      if (typeof part === "string") text += part;
-      else if ("print" in part) text += this.printed(part.print, scope, part.at);
-      else if ("if" in part)
-        text += this.parts(holds(this.value(part.if, scope)) ? part.do : part.else, scope);
-      else if ("each" in part) text += this.list(this.value(part.each, scope), part.do, part.else, scope);
-      else if (this.include) text += this.include(part.chapter, part.at);
-      else throw new TemplateError("a chapter cannot be put into another", { at: part.at });
+      try {
+        text += typeof part === "string" ? part : this.part(part, scope);
+      } catch (error) {
+        if (!this.onFault || !(error instanceof TemplateError)) throw error;
+        this.onFault(error);
+      }
     }
     return text;
+  }
+
+  private part(part: Exclude<Part, string>, scope: Scope): string {
+    if ("print" in part) return this.printed(part.print, scope, part.at);
+    if ("if" in part) return this.parts(holds(this.value(part.if, scope)) ? part.do : part.else, scope);
+    if ("each" in part) return this.list(this.value(part.each, scope), part.do, part.else, scope);
+    if (this.include) return this.include(part.chapter, part.at);
+    throw new TemplateError("a chapter cannot be put into another", { at: part.at });
   }
 
   private list(value: unknown, each: Template, none: Template, scope: Scope): string {
@@ -89,7 +107,7 @@ class Rendering {
     const helper = Object.hasOwn(HELPERS, expression.helper) ? HELPERS[expression.helper] : undefined;
     if (!helper) throw new TemplateError(`there is no helper "${expression.helper}"`, { at: expression.at });
     try {
-      return helper(
+      return helper.run(
         expression.with.map((part) => this.value(part, scope)),
         this.context,
       );
