@@ -11,6 +11,8 @@ import type { Figure } from "../figure/figure.ts";
 import { exact } from "../solve/json.ts";
 import type { Plan, Value } from "../solve/plan.ts";
 import { filled, type Run, skeleton, withoutMarks } from "./marks.ts";
+import type { Photographs } from "./notebook/photographs.ts";
+import { pictureOf } from "./notebook/picture.ts";
 import { shapeChapter } from "./shape.ts";
 
 /** Pipe tables and nothing else of GFM: no autolinks. */
@@ -37,6 +39,7 @@ export type Shapes = Map<string, { readonly shape: string; readonly tree: Root }
  * One chapter's Markdown as HTML nodes: numbers become <data>, figure images become the drawings.
  *
  * @param shapes what was parsed before; the chapter's shape is kept there
+ * @param photographs the project's own pictures by path
  */
 export function chapterNodes(
   name: string,
@@ -44,6 +47,7 @@ export function chapterNodes(
   plan: Plan,
   figures: ReadonlyMap<string, Figure>,
   shapes: Shapes = new Map(),
+  photographs: Photographs = new Map(),
 ): Element {
   const { shape, slots } = skeleton(markdown);
   let known = shapes.get(name);
@@ -51,25 +55,33 @@ export function chapterNodes(
     known = { shape, tree: pipeline.runSync(pipeline.parse(shape)) as Root };
     shapes.set(name, known);
   }
-  return shapeChapter(name, new Filling(plan, figures, slots).all(known.tree.children));
+  return shapeChapter(name, new Filling(plan, figures, slots, photographs).all(known.tree.children));
 }
 
 class Filling {
   private readonly plan: Plan;
   private readonly figures: ReadonlyMap<string, Figure>;
   private readonly slots: readonly Run[];
+  private readonly photographs: Photographs;
 
-  constructor(plan: Plan, figures: ReadonlyMap<string, Figure>, slots: readonly Run[]) {
+  constructor(
+    plan: Plan,
+    figures: ReadonlyMap<string, Figure>,
+    slots: readonly Run[],
+    photographs: Photographs,
+  ) {
     this.plan = plan;
     this.figures = figures;
     this.slots = slots;
+    this.photographs = photographs;
   }
 
   all(nodes: readonly RootContent[]): ElementContent[] {
     return nodes.flatMap((node): ElementContent[] => {
       if (node.type === "text") return this.text(node.value);
       if (node.type !== "element") return [];
-      return [figureOf(node, this.figures) ?? { ...node, children: this.all(node.children) }];
+      const picture = figureOf(node, this.figures) ?? pictureOf(node, this.photographs);
+      return [picture ?? { ...node, children: this.all(node.children) }];
     });
   }
 

@@ -17,7 +17,7 @@ export interface ChapterText {
  */
 export function writeChapters(plan: Plan, figures: Readonly<Record<string, string>>): ChapterText[] {
   const context = { ...contextOf(plan), figures };
-  return chaptersOf(plan).map((name) => ({ name, markdown: tidy(renderChapter(name, context)) }));
+  return chaptersOf(plan).map((name) => ({ name, markdown: tidyMarkdown(renderChapter(name, context)) }));
 }
 
 /** The whole booklet as one Markdown text: the title, then the chapters. */
@@ -28,7 +28,7 @@ export function joinChapters(plan: Plan, chapters: readonly ChapterText[]): stri
 }
 
 /** No more than one blank line, none at the ends, none trailing on a line. */
-function tidy(markdown: string): string {
+export function tidyMarkdown(markdown: string): string {
   return markdown
     .replace(/[ \t]+$/gm, "")
     .replace(/\n{3,}/g, "\n\n")

@@ -4,7 +4,7 @@ import { script, scriptHash, style, styleHash } from "plainwork:page";
 import type { Element } from "hast";
 import type { Plan } from "../solve/plan.ts";
 import { howTo } from "./howto.ts";
-import { textOf } from "./shape.ts";
+import { titleOf } from "./notebook/note.ts";
 import { nodesToHtml } from "./stringify.ts";
 
 const escapeHtml = (text: string): string =>
@@ -24,11 +24,11 @@ function pageData(plan: Plan) {
 }
 
 function contents(chapters: readonly Element[]): string {
-  const items = chapters.map((chapter) => {
-    const title = textOf(
-      chapter.children.filter((node) => node.type === "element" && node.tagName === "h2"),
-    ).trim();
-    return `<li><a href="#${String(chapter.properties.id)}">${escapeHtml(title)}</a></li>`;
+  const items = chapters.flatMap((chapter) => {
+    const title = titleOf(chapter);
+    return title === undefined
+      ? []
+      : `<li><a href="#${String(chapter.properties.id)}">${escapeHtml(title)}</a></li>`;
   });
   return `<nav class="contents" aria-label="Chapters"><ol>${items.join("")}</ol></nav>`;
 }

@@ -236,7 +236,8 @@ function guarded<T>(run: () => T, at: number): T {
   try {
     return run();
   } catch (error) {
-    if (error instanceof q.KindError) throw new FormulaError(error.message, at);
+    if (error instanceof q.KindError)
+      throw Object.assign(new FormulaError(error.message, at), { cause: error });
     throw error;
   }
 }

@@ -16,7 +16,7 @@ export function placeFolder(
   world: World,
   parent: string,
   name: string,
-  files: ReadonlyMap<string, string>,
+  files: ReadonlyMap<string, string | Uint8Array>,
 ): void {
   const target = join(parent, name);
   const fresh = join(parent, `.${name}.new-${world.unique}`);
@@ -35,10 +35,10 @@ export function placeFolder(
   }
   try {
     world.remove(fresh);
-    for (const [file, text] of files) {
+    for (const [file, content] of files) {
       const path = join(fresh, file);
       world.makeFolder(dirname(path));
-      world.write(path, text);
+      world.write(path, content);
     }
     world.remove(old);
     if (world.kind(target) !== undefined) world.rename(target, old);

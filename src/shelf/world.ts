@@ -21,7 +21,9 @@ export interface World {
   kind(path: string): "file" | "folder" | undefined;
   list(folder: string): string[];
   read(path: string): Uint8Array;
-  write(path: string, text: string): void;
+  /** How many bytes a file has. */
+  size(path: string): number;
+  write(path: string, content: string | Uint8Array): void;
   makeFolder(path: string): void;
   rename(from: string, to: string): void;
   remove(path: string): void;
@@ -43,7 +45,8 @@ export function nodeWorld(process: NodeJS.Process): World {
     },
     list: (folder) => readdirSync(folder).sort(),
     read: (path) => readFileSync(path),
-    write: (path, text) => writeFileSync(path, text),
+    size: (path) => statSync(path).size,
+    write: (path, content) => writeFileSync(path, content),
     makeFolder: (path) => void mkdirSync(path, { recursive: true }),
     rename: renameSync,
     remove: (path) => rmSync(path, { recursive: true, force: true }),

@@ -31,14 +31,12 @@ function parsed(text: string): hbs.AST.Program {
     return parse(text);
   } catch (error) {
     if (error instanceof RangeError) throw new TemplateError("the blocks nest too deeply to be read");
-    throw faultOf(error as Error);
+    throw faultOf(error as Error, text);
   }
 }
 
 /** Handlebars' parser says where in its own words; only the place is taken from them. */
-function faultOf(
-  error: Error & { lineNumber?: number; column?: number; hash?: { loc?: Location; text?: string } },
-): TemplateError {
+function faultOf(error: Error & { lineNumber?: number }, text: string): TemplateError {
   const found = /Parse error on line (\d+):\n([^\n]*)\n(-*)\^/.exec(error.message);
   const mismatch = /^(\S+) doesn't match (\S+)(?: - (\d+):(\d+))?/.exec(error.message);
   if (mismatch) {
@@ -50,23 +48,28 @@ function faultOf(
   }
   const line = Number(found?.[1] ?? error.lineNumber ?? 1);
   return new TemplateError("the curly brackets here cannot be read", {
-    at: [line, 1, 1],
+    at: [line, ...spanIn(text.split("\n")[line - 1] ?? "", found?.[2]?.slice(found[3]?.length) ?? "")],
     hint: "a value is {{its.name}}; what opens with {{#if}} or {{#each}} ends with {{/if}} or {{/each}}",
   });
 }
 
-interface Location {
-  readonly first_line: number;
+/** Where on a line the parser stopped: it says what comes next, twenty characters of it. Else the first tag of the line. */
+function spanIn(line: string, next: string): [column: number, length: number] {
+  const upTo = next.replace(/\.\.\.$/, "").slice(0, 20);
+  const at = upTo === "" ? -1 : line.indexOf(upTo);
+  if (at >= 0) return [at + 1, 1];
+  const tag = /\{\{[^{}]*(?:\}\})?/.exec(line);
+  return tag ? [tag.index + 1, tag[0].length] : [1, 1];
 }
 
 const BLOCKS = new Set(["if", "unless", "each"]);
 
 class Reader {
-  private readonly text: string;
+  private readonly lines: readonly string[];
   private readonly places: boolean;
 
   constructor(text: string, places: boolean) {
-    this.text = text;
+    this.lines = text.split("\n");
     this.places = places;
   }
 
@@ -191,7 +194,7 @@ class Reader {
   private where(node: hbs.AST.Node | undefined): At | undefined {
     if (!node) return undefined;
     const { start } = node.loc;
-    const line = this.text.split("\n", start.line)[start.line - 1] ?? "";
+    const line = this.lines[start.line - 1] ?? "";
     const rest = line.slice(start.column);
     const closed = rest.startsWith("{{") ? rest.indexOf("}}") + 2 : node.loc.end.column - start.column;
     return [start.line, start.column + 1, Math.max(1, closed > 1 ? closed : rest.length)];

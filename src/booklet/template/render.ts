@@ -42,7 +42,12 @@ export function render(
   });
 }
 
+/** More parts than this are not rendered: lists inside lists could go on for ever. */
+const MOST_PARTS = 200_000;
+const TOO_MUCH = "too-much";
+
 class Rendering {
+  private done = 0;
   private readonly context: Context;
   private readonly include: Include | undefined;
   private readonly onFault: OnFault | undefined;
@@ -56,10 +61,17 @@ class Rendering {
   parts(template: Template, scope: Scope): string {
     let text = "";
     for (const part of template) {
+      this.done += 1;
+      if (this.done > MOST_PARTS) {
+        throw new TemplateError("this grows too large: lists inside lists", {
+          code: TOO_MUCH,
+          hint: "take an {{#each}} out of the other",
+        });
+      }
       try {
         text += typeof part === "string" ? part : this.part(part, scope);
       } catch (error) {
-        if (!this.onFault || !(error instanceof TemplateError)) throw error;
+        if (!this.onFault || !(error instanceof TemplateError) || error.code === TOO_MUCH) throw error;
         this.onFault(error);
       }
     }
