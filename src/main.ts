@@ -3,6 +3,7 @@ import version from "plainwork:version";
 import { atPath, buildProject, checkProject, type Outcome, outcomeText } from "./shelf/build.ts";
 import { writeCatalogue } from "./shelf/catalogue.ts";
 import { findProjects, UsageError } from "./shelf/find.ts";
+import { newProject } from "./shelf/new.ts";
 import { NotOursError } from "./shelf/place.ts";
 import type { World } from "./shelf/world.ts";
 
@@ -10,6 +11,7 @@ const HELP = `plainwork ${version}: turns a garment recipe into an illustrated i
 
   plainwork build <recipe or folder>… [--out DIR] [--json]   write the booklets (DIR: output)
   plainwork check <recipe or folder>… [--json]               read and solve, write nothing
+  plainwork new <folder> [--title … --waist … …]             asks for a few measures and writes a recipe
   plainwork --version
   plainwork --help
 
@@ -34,6 +36,7 @@ export async function main(argv: readonly string[], world: World): Promise<numbe
       else world.out(HELP);
       return first === undefined ? 2 : 0;
     }
+    if (first === "new") return await newProject(argv.slice(1), world);
     return run(readArguments(argv), world);
   } catch (error) {
     if (error instanceof UsageError) {

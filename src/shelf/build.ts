@@ -17,7 +17,6 @@ import { placeFolder } from "./place.ts";
 import { findPhotograph, type ProjectFiles, RECIPE_FILE, readProjectFiles } from "./project-files.ts";
 import type { World } from "./world.ts";
 
-
 export interface Outcome {
   readonly project: Project;
   readonly messages: readonly Message[];

@@ -10,12 +10,15 @@ import {
   writeFileSync,
 } from "node:fs";
 import { resolve } from "node:path";
+import { createInterface } from "node:readline";
 
 export interface World {
   out(text: string): void;
   err(text: string): void;
   /** Is the error stream a terminal that can redraw a line? */
   readonly terminal: boolean;
+  /** Asks on the terminal; undefined when the answer is broken off. Absent where there is no terminal to ask on. */
+  readonly ask?: (question: string) => Promise<string | undefined>;
   /** A path as given, made absolute. */
   resolve(path: string): string;
   kind(path: string): "file" | "folder" | undefined;
@@ -31,12 +34,26 @@ export interface World {
   readonly unique: string;
 }
 
+/** Asks one question a time on the terminal. */
+function asker({ stdin, stderr }: NodeJS.Process): (question: string) => Promise<string | undefined> {
+  return (question) =>
+    new Promise((answer) => {
+      const lines = createInterface({ input: stdin, output: stderr });
+      lines.once("close", () => answer(undefined));
+      lines.question(question, (text) => {
+        answer(text);
+        lines.close();
+      });
+    });
+}
+
 /** The real one. */
 export function nodeWorld(process: NodeJS.Process): World {
   return {
     out: (text) => void process.stdout.write(text),
     err: (text) => void process.stderr.write(text),
     terminal: process.stderr.isTTY === true,
+    ...(process.stdin.isTTY && process.stderr.isTTY ? { ask: asker(process) } : {}),
     resolve: (path) => resolve(process.cwd(), path),
     kind(path) {
       if (!existsSync(path)) return undefined;
