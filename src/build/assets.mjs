@@ -6,22 +6,22 @@ import esbuild from "esbuild";
 
 export const ROOT = fileURLToPath(new URL("../../", import.meta.url));
 
-/** The program's own reader of templates, bundled on the spot. */
-async function templateReader() {
+/** What a file of the program's own exports, bundled on the spot. */
+export async function bundled(file) {
   const built = await esbuild.build({
-    entryPoints: [`${ROOT}src/booklet/template/read.ts`],
+    entryPoints: [`${ROOT}${file}`],
     bundle: true,
     format: "esm",
     platform: "node",
     write: false,
   });
   const source = Buffer.from(built.outputFiles[0].contents).toString("base64");
-  return (await import(`data:text/javascript;base64,${source}`)).readTemplate;
+  return import(`data:text/javascript;base64,${source}`);
 }
 
 /** Chapter names and their templates as trees, as the source of a module. */
 export async function templatesModule(folder = `${ROOT}templates`) {
-  const readTemplate = await templateReader();
+  const { readTemplate } = await bundled("src/booklet/template/read.ts");
   const names = readdirSync(folder)
     .filter((name) => name.endsWith(".md") && name !== "README.md")
     .sort();

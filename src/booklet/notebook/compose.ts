@@ -60,7 +60,7 @@ class Composing {
     const sections = this.notebook.body
       ? this.ownOrder(applying)
       : applying.map((name) => this.chapter(name));
-    return { sections, messages: this.messages };
+    return { sections, messages: this.messages.sort(inFileOrder) };
   }
 
   private ownOrder(applying: readonly string[]): Section[] {
@@ -180,3 +180,6 @@ class Composing {
     this.messages.push(messageOf(problem, "", place, level));
   }
 }
+
+const inFileOrder = ({ place: a }: Message, { place: b }: Message): number =>
+  a === undefined || b === undefined || a.file !== b.file ? 0 : a.line - b.line || a.column - b.column;

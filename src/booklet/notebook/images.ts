@@ -1,5 +1,8 @@
-/** Pictures in the maker's text: photographs of the project, with words for those who cannot see them. Found by the Markdown parser. */
-import type { Image, ImageReference, Nodes } from "mdast";
+/**
+ * What the Markdown parser finds in the maker's text: photographs of the project, with words for those who cannot see
+ * them; and HTML and links that a booklet does without.
+ */
+import type { Html, Image, ImageReference, Link, Nodes } from "mdast";
 import type { Message, Place } from "../../recipe/message.ts";
 import { messageOf, type Problem, quoted } from "../../recipe/problem.ts";
 import { parseMarkdown } from "../html.ts";
@@ -25,7 +28,7 @@ export function findImages(
 ): FoundImages {
   const photographs = new Map<string, Place>();
   const messages: Message[] = [];
-  for (const image of imagesOf(parseMarkdown(text))) {
+  for (const image of found(parseMarkdown(text))) {
     const { start, end } = image.position ?? { start: { line: 1, column: 1 }, end: { line: 1, column: 2 } };
     const length = end.line === start.line ? Math.max(1, end.column - start.column) : 2;
     const place = span(start.line, start.column, length);
@@ -36,15 +39,41 @@ export function findImages(
   return { photographs, messages };
 }
 
-function* imagesOf(node: Nodes): Generator<Image | ImageReference> {
+type Found = Image | ImageReference | Html | Link;
+
+const LOOKED_FOR = new Set<string>(["image", "imageReference", "html", "link"]);
+
+function* found(node: Nodes): Generator<Found> {
   const waiting: Nodes[] = [node];
   for (let next = waiting.pop(); next; next = waiting.pop()) {
-    if (next.type === "image" || next.type === "imageReference") yield next;
+    if (LOOKED_FOR.has(next.type)) yield next as Found;
     if ("children" in next) waiting.push(...[...next.children].reverse());
   }
 }
 
-function problemOf(image: Image | ImageReference): Problem | undefined {
+/** A remark that no reader sees. */
+const REMARK = /^<!--[\s\S]*-->$/;
+
+function problemOf(image: Found): Problem | undefined {
+  if (image.type === "html") {
+    return REMARK.test(image.value.trim())
+      ? undefined
+      : {
+          code: "html",
+          text: `${quoted(image.value)} is HTML`,
+          hint: "write Markdown; a bare < is written \\<",
+        };
+  }
+  if (image.type === "link") {
+    const scheme = /^([a-z][a-z0-9+.-]*):/i.exec(image.url)?.[1]?.toLowerCase();
+    return scheme === undefined || ["http", "https", "mailto"].includes(scheme)
+      ? undefined
+      : {
+          code: "link",
+          text: `${quoted(image.url)} cannot be linked to`,
+          expected: "an address that begins with https: or mailto:",
+        };
+  }
   if (image.type === "imageReference") {
     return {
       code: "photograph",

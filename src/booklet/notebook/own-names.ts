@@ -60,12 +60,9 @@ function hiding(steps: readonly string[], names: Names): Problem | undefined {
     const known = named(names, part);
     if (known === undefined) return undefined;
     if (i === steps.length || !isNames(known)) {
-      const what = isNames(known) ? "a block of values" : "a value of the program's own";
-      return problem(
-        "name-taken",
-        `${quoted(part)} is ${what}, and would be hidden by ${quoted(name)}`,
-        "take another name",
-      );
+      const what = isNames(known) ? "a block of values" : "a name of the program's own";
+      const hidden = part === name ? "" : `, and would be hidden by ${quoted(name)}`;
+      return problem("name-taken", `${quoted(part)} is ${what}${hidden}`, "take another name");
     }
   }
   return undefined;

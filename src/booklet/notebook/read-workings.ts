@@ -47,6 +47,8 @@ class Reader {
   private readonly messages: Message[] = [];
   private readonly given = new Map<string, "value" | "flag">();
   private readonly firstAt = new Map<string, Place>();
+  /** Lines with names that cannot be used: they are not calculated. */
+  private readonly unsound = new Set<string>();
   private count = 0;
 
   constructor(names: Names, span: Span) {
@@ -155,7 +157,7 @@ class Reader {
     }
     return {
       blocks: sound,
-      inOrder: order.filter(({ name }) => !onCircle.has(name)),
+      inOrder: order.filter(({ name }) => !onCircle.has(name) && !this.unsound.has(name)),
       messages: this.messages,
       given: this.given,
     };
@@ -169,6 +171,7 @@ class Reader {
       const known = own ?? named(this.names, name);
       if (own === "value") from.push(name);
       if (known === "value") continue;
+      this.unsound.add(line.name);
       const { formulaAt } = line;
       const at = { ...formulaAt, column: formulaAt.column + formula.placeOf(name), length: name.length };
       if (own === "flag") {

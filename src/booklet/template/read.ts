@@ -46,11 +46,31 @@ function faultOf(error: Error & { lineNumber?: number }, text: string): Template
       hint: `write {{/${opened}}} where it ends`,
     });
   }
+  const open = /got 'EOF'/.test(error.message) ? openBlock(text) : undefined;
+  if (open) {
+    return new TemplateError(`{{#${open.name}}} is opened here and not closed`, {
+      at: open.at,
+      hint: `write {{/${open.name}}} where it ends`,
+    });
+  }
   const line = Number(found?.[1] ?? error.lineNumber ?? 1);
   return new TemplateError("the curly brackets here cannot be read", {
     at: [line, ...spanIn(text.split("\n")[line - 1] ?? "", found?.[2]?.slice(found[3]?.length) ?? "")],
     hint: "a value is {{its.name}}; what opens with {{#if}} or {{#each}} ends with {{/if}} or {{/each}}",
   });
+}
+
+/** The last block that is opened and not closed. */
+function openBlock(text: string): { readonly name: string; readonly at: At } | undefined {
+  const open: { name: string; index: number; length: number }[] = [];
+  for (const tag of text.matchAll(/(?<!\\)\{\{~?([#/])(\w+)[^{}]*\}\}/g)) {
+    if (tag[1] === "#") open.push({ name: tag[2] as string, index: tag.index, length: tag[0].length });
+    else open.pop();
+  }
+  const last = open.at(-1);
+  if (!last) return undefined;
+  const before = text.slice(0, last.index).split("\n");
+  return { name: last.name, at: [before.length, (before.at(-1) ?? "").length + 1, last.length] };
 }
 
 /** Where on a line the parser stopped: it says what comes next, twenty characters of it. Else the first tag of the line. */
