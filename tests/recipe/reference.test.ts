@@ -20,7 +20,10 @@ describe("the recipe reference", () => {
   });
 
   it("has every key, every chapter and every figure", () => {
-    for (const { path } of KEYS) expect(README).toContain(`| \`${path}\` |`);
+    for (const { path, shape } of KEYS) {
+      const isTop = shape.is !== "field" && !path.includes(".");
+      expect(README).toContain(isTop ? `### \`${path}\`\n` : `| \`${path}\` |`);
+    }
     for (const name of [...CHAPTERS, ...FIGURE_NAMES]) expect(README).toContain(`\`${name}\``);
   });
 
