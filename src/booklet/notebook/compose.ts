@@ -118,6 +118,17 @@ class Composing {
   private chapter(name: string): Section {
     const { templates } = this.notebook;
     const own = Object.hasOwn(templates, name) ? templates[name] : undefined;
+    if (own && carriesCaution(standardTemplate(name)) && !carriesCaution(own.template)) {
+      this.say(
+        "warning",
+        { file: own.file, line: 1, column: 1, length: 1 },
+        {
+          code: "cautions-left-out",
+          text: `the standard chapter "${name}" carries a WARNING or a CAUTION, and this wording none`,
+          hint: "put it before the step it belongs to; the general cautions stand in front all the same",
+        },
+      );
+    }
     const markdown = own ? this.ownChapter(own) : renderChapter(name, this.context);
     return { name, markdown: tidyMarkdown(markdown), isNote: false };
   }
