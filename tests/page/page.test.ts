@@ -8,8 +8,10 @@ import { fileURLToPath, pathToFileURL } from "node:url";
 import { HtmlValidate } from "html-validate";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { makeBooklet } from "../../src/booklet/booklet.ts";
-import { chaptersOf } from "../../src/booklet/chapters.ts";
+import { makeBooklet, type Own } from "../../src/booklet/booklet.ts";
+import { writeSections } from "../../src/booklet/notebook/compose.ts";
+import { STANDARD } from "../../src/booklet/notebook/notebook.ts";
+import { work } from "../../src/booklet/notebook/work.ts";
 import { figuresOf } from "../../src/figure/index.ts";
 import { checkProject } from "../../src/shelf/build.ts";
 import { nodeWorld } from "../../src/shelf/world.ts";
@@ -20,19 +22,26 @@ import { launch } from "./browser.ts";
 const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 const DEMOS = fileURLToPath(new URL("../../demo-projects/", import.meta.url));
 
+const titlesOf = (plan: Plan): Record<string, string> =>
+  Object.fromEntries(figuresOf(plan).map((name) => [name, name]));
+
 const pages = new Map<string, string>();
 const chapters = new Map<string, readonly string[]>();
 const figures = new Map<string, number>();
-function add(name: string, plan: Plan): void {
-  chapters.set(name, chaptersOf(plan));
+function add(name: string, plan: Plan, own: Own = { notebook: STANDARD, photographs: new Map() }): void {
+  const { sections } = writeSections(work(plan, own.notebook), own.notebook, titlesOf(plan));
+  chapters.set(
+    name,
+    sections.map((section) => section.name),
+  );
   figures.set(name, figuresOf(plan).length);
-  pages.set(name, makeBooklet(plan).get("booklet.html") ?? "");
+  pages.set(name, makeBooklet(plan, own).get("booklet.html") ?? "");
 }
 for (const name of readdirSync(DEMOS)) {
   const recipe = join(DEMOS, name, "recipe.md");
-  const { plan } = checkProject(nodeWorld(process), { recipe, shown: recipe, name });
+  const { plan, own } = checkProject(nodeWorld(process), { recipe, shown: recipe, name });
   if (!plan) throw new Error(`${name} does not build`);
-  add(name, plan);
+  add(name, plan, own);
 }
 add("pleats only", planOf({ fullness: { method: "pleated" } }));
 
