@@ -3,7 +3,8 @@ import { FormulaError } from "./formula-error.ts";
 import * as q from "./quantity.ts";
 import { FORMULA_NUMBER_SOURCE as NUMBER, readNumber, readQuantity, unitSource } from "./read.ts";
 
-const LITERAL_KINDS: readonly q.Dim[] = [q.LENGTH, q.MASS, q.AREAL, q.RATE, q.PLAIN];
+/** A weight of cloth comes before a weight, whose unit begins its own. */
+const LITERAL_KINDS: readonly q.Dim[] = [q.LENGTH, q.AREAL, q.MASS, q.RATE, q.PLAIN];
 const LITERAL = new RegExp(`(?<![\\w.\\u00c0-\\u02af])(?:${NUMBER})`, "g");
 
 export interface Literals {

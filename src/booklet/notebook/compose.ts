@@ -5,8 +5,8 @@ import { CHAPTERS, chaptersOf } from "../chapters.ts";
 import { contextOf } from "../context.ts";
 import { tidyMarkdown } from "../markdown.ts";
 import { renderChapter, standardTemplate } from "../template/chapter.ts";
-import { type Context, render } from "../template/render.ts";
-import { type At, TemplateError } from "../template/tree.ts";
+import { type Context, type Include, render } from "../template/render.ts";
+import { type At, type Template, TemplateError } from "../template/tree.ts";
 import { carriesCaution } from "./caution-words.ts";
 import { faultMessage } from "./fault.ts";
 import { type Notebook, type OwnTemplate, THE_REST } from "./notebook.ts";
@@ -105,14 +105,21 @@ class Composing {
       });
       return "";
     };
-    const text = render(
-      body,
-      this.context,
-      include,
-      (fault) => void this.messages.push(faultMessage(fault, file, line)),
-    );
+    const text = this.rendered(body, file, line, include);
     const shown = fillWorkings(text, (block) => workingsTable(blocks[block] ?? [], this.worked));
     return { text: shown, named };
+  }
+
+  /** The maker's own text rendered; every fault is a message. */
+  private rendered(template: Template, file: string, line: number, include?: Include): string {
+    const say = (fault: TemplateError): void => void this.messages.push(faultMessage(fault, file, line));
+    try {
+      return render(template, this.context, include, say);
+    } catch (error) {
+      if (!(error instanceof TemplateError)) throw error;
+      say(error);
+      return "";
+    }
   }
 
   private chapter(name: string): Section {
@@ -134,12 +141,7 @@ class Composing {
   }
 
   private ownChapter({ file, template }: OwnTemplate): string {
-    const markdown = render(
-      template,
-      this.context,
-      undefined,
-      (fault) => void this.messages.push(faultMessage(fault, file, 1)),
-    );
+    const markdown = this.rendered(template, file, 1);
     const titles = headingsIn(markdown);
     if (titles !== 1) {
       this.say(

@@ -21,9 +21,6 @@ const WORDS = new Set([
   "or",
   "xor",
   "not",
-  "i",
-  "e",
-  "pi",
 ]);
 
 const problem = (code: string, text: string, hint: string): Problem => ({ code, text, hint });

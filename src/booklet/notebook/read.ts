@@ -30,7 +30,9 @@ export interface ProjectText {
 }
 
 /** Longer texts are refused: a notebook is read by people. */
-export const LONGEST_BODY = 200_000;
+export const LONGEST_BODY = 60_000;
+/** Quotes and lists inside each other more than this are refused. */
+export const DEEPEST_LISTS = 8;
 
 /**
  * Reads a notebook. Never throws for anything that stands in the texts; a blank body is the standard booklet.
@@ -176,6 +178,15 @@ class Reader {
       });
       return true;
     }
+    const deep = scan(text).lines.find((line) => !line.fenced && containers(line.text) > DEEPEST_LISTS);
+    if (deep) {
+      this.say(span(deep.number, 1, 1), {
+        code: "too-deep",
+        text: "quotes or lists nest too deeply here",
+        expected: `at most ${DEEPEST_LISTS} inside each other`,
+      });
+      return true;
+    }
     const odd = FORBIDDEN.exec(text);
     if (!odd) return false;
     const before = text.slice(0, odd.index).split("\n");
@@ -230,6 +241,12 @@ class Reader {
   private say(place: Place, problem: Problem): void {
     this.messages.push(messageOf(problem, "", place));
   }
+}
+
+/** How many quotes and lists a line may stand in, by what it begins with. */
+function containers(line: string): number {
+  const lead = /^(?:[ \t]|>|[-*+](?=[ \t])|\d{1,9}[.)](?=[ \t]))*/.exec(line)?.[0] ?? "";
+  return lead.replace(/[ \t]+/g, (gap) => "~".repeat(Math.floor(gap.length / 2))).replace(/\d+/g, "").length;
 }
 
 const inOrder = (a: Message, b: Message): number =>

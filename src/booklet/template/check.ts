@@ -23,11 +23,15 @@ export function checkTemplate(template: Template, known: Known): TemplateError[]
   return check.faults;
 }
 
+/** The nearest name is looked for this often; a text with more mistakes is told only that they are. */
+const MOST_SOUGHT = 100;
+
 /** Names inside names: the whole first, then the item of each list that is gone through. */
 type Scopes = readonly Named[];
 
 class Check {
   readonly faults: TemplateError[] = [];
+  private sought = 0;
   private readonly known: Known;
   private readonly lines: readonly string[] | undefined;
 
@@ -182,7 +186,8 @@ class Check {
     const here = isNames(from) ? pathsOf(from) : [];
     const [top] = scopes;
     const outside = from !== top && top !== undefined && isNames(top) && named(top, rest) !== undefined;
-    const near = nearest(rest, here);
+    this.sought += 1;
+    const near = this.sought > MOST_SOUGHT ? undefined : nearest(rest, here);
     const helper = Object.hasOwn(HELPERS, path) ? HELPERS[path] : undefined;
     const flag = isNames(from) && named(from, `is.${rest}`) === "flag" ? `is.${rest}` : undefined;
     const hint = outside

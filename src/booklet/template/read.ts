@@ -27,6 +27,12 @@ export function readTemplate(text: string, { places }: Reading = { places: true 
 }
 
 function parsed(text: string): hbs.AST.Program {
+  const { tooDeep } = nesting(text);
+  if (tooDeep) {
+    throw new TemplateError(`blocks nest more than ${DEEPEST_TEMPLATE} deep here`, {
+      at: placeIn(text, tooDeep),
+    });
+  }
   try {
     return parse(text);
   } catch (error) {
@@ -46,10 +52,10 @@ function faultOf(error: Error & { lineNumber?: number }, text: string): Template
       hint: `write {{/${opened}}} where it ends`,
     });
   }
-  const open = /got 'EOF'/.test(error.message) ? openBlock(text) : undefined;
+  const open = /got 'EOF'/.test(error.message) ? nesting(text).open.at(-1) : undefined;
   if (open) {
     return new TemplateError(`{{#${open.name}}} is opened here and not closed`, {
-      at: open.at,
+      at: placeIn(text, open),
       hint: `write {{/${open.name}}} where it ends`,
     });
   }
@@ -60,17 +66,33 @@ function faultOf(error: Error & { lineNumber?: number }, text: string): Template
   });
 }
 
-/** The last block that is opened and not closed. */
-function openBlock(text: string): { readonly name: string; readonly at: At } | undefined {
-  const open: { name: string; index: number; length: number }[] = [];
-  for (const tag of text.matchAll(/(?<!\\)\{\{~?([#/])(\w+)[^{}]*\}\}/g)) {
-    if (tag[1] === "#") open.push({ name: tag[2] as string, index: tag.index, length: tag[0].length });
-    else open.pop();
+interface Opened {
+  readonly name: string;
+  readonly index: number;
+  readonly length: number;
+}
+
+const BLOCK_TAG = /(?<!\\)\{\{~?(?:([#/^])\s*([\w-]+)|else\s+\w)[^{}]*\}\}/g;
+
+/** The blocks still open at the end, as a plain reading of the tags has it; and the first that nests too deeply. */
+function nesting(text: string): { readonly open: readonly Opened[]; readonly tooDeep: Opened | undefined } {
+  const open: Opened[] = [];
+  let chained = 0;
+  for (const tag of text.matchAll(BLOCK_TAG)) {
+    const found = { name: tag[2] ?? "if", index: tag.index, length: tag[0].length };
+    if (tag[1] === "/") {
+      open.pop();
+      chained = 0;
+    } else if (tag[1] === undefined) chained += 1;
+    else open.push(found);
+    if (open.length + chained > DEEPEST_TEMPLATE) return { open, tooDeep: found };
   }
-  const last = open.at(-1);
-  if (!last) return undefined;
-  const before = text.slice(0, last.index).split("\n");
-  return { name: last.name, at: [before.length, (before.at(-1) ?? "").length + 1, last.length] };
+  return { open, tooDeep: undefined };
+}
+
+function placeIn(text: string, { index, length }: Opened): At {
+  const before = text.slice(0, index).split("\n");
+  return [before.length, (before.at(-1) ?? "").length + 1, length];
 }
 
 /** Where on a line the parser stopped: it says what comes next, twenty characters of it. Else the first tag of the line. */
