@@ -61,8 +61,7 @@ export async function newProject(argv: readonly string[], world: World): Promise
   const shown = join(folder, "recipe.md");
   if (world.kind(world.resolve(folder)) === "file")
     throw new UsageError(`"${folder}" is a file, not a folder`);
-  if (world.kind(path) !== undefined)
-    throw new UsageError(`${shown} is there already: it is left as it is`);
+  if (world.kind(path) !== undefined) throw new UsageError(`${shown} is there already: it is left as it is`);
   const answers = await complete(given, world);
   const text = commentedRecipe(answers);
   const messages = faultsOf(text);

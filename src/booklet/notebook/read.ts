@@ -13,10 +13,11 @@ import { missingSignals } from "./caution-words.ts";
 import { chapterFaults } from "./chapter-lines.ts";
 import { faultMessage } from "./fault.ts";
 import { findImages } from "./images.ts";
+import { lift } from "./lift.ts";
 import { type Notebook, type OwnTemplate, THE_REST } from "./notebook.ts";
 import { readWorkings } from "./read-workings.ts";
-import { type Fence, scan } from "./scan.ts";
-import { FORBIDDEN, workingsSlot } from "./slots.ts";
+import { scan } from "./scan.ts";
+import { fenceProblem, lineFault, type Span, textFault } from "./text-faults.ts";
 
 export interface ReadNotebook {
   readonly notebook: Notebook;
@@ -28,11 +29,6 @@ export interface ProjectText {
   readonly file: string;
   readonly text: string;
 }
-
-/** Longer texts are refused: a notebook is read by people. */
-export const LONGEST_BODY = 60_000;
-/** Quotes and lists inside each other more than this are refused. */
-export const DEEPEST_LISTS = 8;
 
 /**
  * Reads a notebook. Never throws for anything that stands in the texts; a blank body is the standard booklet.
@@ -56,8 +52,6 @@ export function readNotebook(
   };
 }
 
-type Span = (line: number, column: number, length: number) => Place;
-
 class Reader {
   readonly messages: Message[] = [];
   readonly photographs = new Map<string, Place>();
@@ -79,11 +73,14 @@ class Reader {
       length,
     });
     const start = startOf(text, span);
-    if (this.unusable(text, span)) return { body: [], start, blocks: [], inOrder: [] };
+    if (this.isUnusable(text, span)) return { body: [], start, blocks: [], inOrder: [] };
     const { lines, fences } = scan(text);
     const workings = fences.filter(({ info }) => info === "workings");
-    for (const fence of fences) this.fence(fence, span);
-    for (const { number, fenced, text: line } of lines) if (!fenced) this.plainLine(line, number, span);
+    for (const fence of fences) {
+      const problem = fenceProblem(fence);
+      if (problem) this.say(span(fence.open.number, 1, fence.open.text.length), problem);
+    }
+    this.add(lines.flatMap((line) => lineFault(line, span) ?? []));
     const read = readWorkings(workings, VOCABULARY, (line, column, length) =>
       span(line.number, column, length),
     );
@@ -110,7 +107,7 @@ class Reader {
         continue;
       }
       const clean = text.replace(/^\uFEFF/, "").replaceAll("\r\n", "\n");
-      if (this.unusable(clean, span)) continue;
+      if (this.isUnusable(clean, span)) continue;
       const { fences } = scan(clean);
       for (const { info, open } of fences) {
         if (info !== "workings") continue;
@@ -168,70 +165,11 @@ class Reader {
     }
   }
 
-  /** Too long, or with characters that cannot stand in a text: nothing more is read of it. */
-  private unusable(text: string, span: Span): boolean {
-    if (text.length > LONGEST_BODY) {
-      this.say(span(1, 1, 1), {
-        code: "too-long",
-        text: `this text has ${text.length} characters; at most ${LONGEST_BODY}`,
-        hint: "make it shorter, or make two projects of it",
-      });
-      return true;
-    }
-    const deep = scan(text).lines.find((line) => !line.fenced && containers(line.text) > DEEPEST_LISTS);
-    if (deep) {
-      this.say(span(deep.number, 1, 1), {
-        code: "too-deep",
-        text: "quotes or lists nest too deeply here",
-        expected: `at most ${DEEPEST_LISTS} inside each other`,
-      });
-      return true;
-    }
-    const odd = FORBIDDEN.exec(text);
-    if (!odd) return false;
-    const before = text.slice(0, odd.index).split("\n");
-    const point = (odd[0].codePointAt(0) ?? 0).toString(16).toUpperCase().padStart(4, "0");
-    this.say(span(before.length, (before.at(-1) ?? "").length + 1, 1), {
-      code: "bad-text",
-      text: `there is a character in this text that cannot be printed (U+${point})`,
-      hint: "take it out",
-    });
-    return true;
-  }
-
-  private fence({ info, open, isClosed }: Fence, span: Span): void {
-    const place = span(open.number, 1, Math.max(1, open.text.length));
-    if (info === "workings") {
-      if (!isClosed) {
-        this.say(place, {
-          code: "open-workings",
-          text: "the workings that start here do not end",
-          hint: "end them with a line that holds only ```",
-        });
-      }
-    } else if (info !== "" && nearest(info.toLowerCase(), ["workings"])) {
-      this.say(place, {
-        code: "workings-line",
-        text: `a block named ${quoted(info)} is not calculated`,
-        hint: "did you mean workings?",
-      });
-    }
-  }
-
-  private plainLine(line: string, number: number, span: Span): void {
-    if (/^ {0,3}#(?:[ \t]|$)/.test(line)) {
-      this.say(span(number, line.indexOf("#") + 1, 1), {
-        code: "heading",
-        text: "a heading with one # is the booklet's title, which stands in the front matter",
-        hint: "write ## for a section of your own, ### inside one",
-      });
-    } else if (/^(?:\s{4,}|\s*(?:[-*+>]|\d+[.)])\s*)(?:`{3,}|~{3,})\s*workings\s*$/.test(line)) {
-      this.say(span(number, 1, line.length), {
-        code: "workings-line",
-        text: "a workings block stands inside a list or a quote here",
-        hint: "begin it at the left margin",
-      });
-    }
+  /** Nothing more is read of such a text. */
+  private isUnusable(text: string, span: Span): boolean {
+    const fault = textFault(text, span);
+    if (fault) this.add([fault]);
+    return fault !== undefined;
   }
 
   private add(messages: readonly Message[]): void {
@@ -243,28 +181,12 @@ class Reader {
   }
 }
 
-/** How many quotes and lists a line may stand in, by what it begins with. */
-function containers(line: string): number {
-  const lead = /^(?:[ \t]|>|[-*+](?=[ \t])|\d{1,9}[.)](?=[ \t]))*/.exec(line)?.[0] ?? "";
-  return lead.replace(/[ \t]+/g, (gap) => "~".repeat(Math.floor(gap.length / 2))).replace(/\d+/g, "").length;
-}
-
 const inOrder = (a: Message, b: Message): number =>
   (a.place?.line ?? 0) - (b.place?.line ?? 0) || (a.place?.column ?? 0) - (b.place?.column ?? 0);
 
+/** The first line that is not blank. */
 function startOf(text: string, span: Span): Place {
   const lines = text.split("\n");
   const at = lines.findIndex((line) => line.trim() !== "");
   return span(at + 1, 1, Math.max(1, (lines[at] ?? "").trimEnd().length));
-}
-
-/** The text with a slot in the place of each workings block; every other line keeps its number. */
-function lift(text: string, workings: readonly Fence[]): string {
-  const lines = text.split("\n");
-  workings.forEach(({ open, lines: inside, isClosed }, block) => {
-    const last = (inside.at(-1)?.number ?? open.number) + (isClosed ? 1 : 0);
-    for (let number = open.number; number <= last; number += 1) lines[number - 1] = "";
-    lines[open.number - 1] = workingsSlot(block);
-  });
-  return lines.join("\n");
 }

@@ -3,11 +3,10 @@
  * decorators, comments are dropped, blocks other than #if, #unless and #each do not exist.
  */
 import { parse } from "handlebars/dist/cjs/handlebars/compiler/base.js";
+import { DEEPEST_TEMPLATE, nesting, placeOfTag } from "./nesting.ts";
+import { faultOf } from "./parse-fault.ts";
 import type { At, Expression, Part, Template } from "./tree.ts";
 import { TemplateError } from "./tree.ts";
-
-/** Templates nested deeper than this are refused. */
-export const DEEPEST_TEMPLATE = 40;
 
 interface Reading {
   /** Keep places: for text of the maker's own. */
@@ -30,7 +29,7 @@ function parsed(text: string): hbs.AST.Program {
   const { tooDeep } = nesting(text);
   if (tooDeep) {
     throw new TemplateError(`blocks nest more than ${DEEPEST_TEMPLATE} deep here`, {
-      at: placeIn(text, tooDeep),
+      at: placeOfTag(text, tooDeep),
     });
   }
   try {
@@ -39,69 +38,6 @@ function parsed(text: string): hbs.AST.Program {
     if (error instanceof RangeError) throw new TemplateError("the blocks nest too deeply to be read");
     throw faultOf(error as Error, text);
   }
-}
-
-/** Handlebars' parser says where in its own words; only the place is taken from them. */
-function faultOf(error: Error & { lineNumber?: number }, text: string): TemplateError {
-  const found = /Parse error on line (\d+):\n([^\n]*)\n(-*)\^/.exec(error.message);
-  const mismatch = /^(\S+) doesn't match (\S+)(?: - (\d+):(\d+))?/.exec(error.message);
-  if (mismatch) {
-    const [, opened, closed, line, column] = mismatch;
-    return new TemplateError(`{{#${opened}}} is closed by {{/${closed}}}`, {
-      at: [Number(line ?? 1), Number(column ?? 0) + 1, 1],
-      hint: `write {{/${opened}}} where it ends`,
-    });
-  }
-  const open = /got 'EOF'/.test(error.message) ? nesting(text).open.at(-1) : undefined;
-  if (open) {
-    return new TemplateError(`{{#${open.name}}} is opened here and not closed`, {
-      at: placeIn(text, open),
-      hint: `write {{/${open.name}}} where it ends`,
-    });
-  }
-  const line = Number(found?.[1] ?? error.lineNumber ?? 1);
-  return new TemplateError("the curly brackets here cannot be read", {
-    at: [line, ...spanIn(text.split("\n")[line - 1] ?? "", found?.[2]?.slice(found[3]?.length) ?? "")],
-    hint: "a value is {{its.name}}; what opens with {{#if}} or {{#each}} ends with {{/if}} or {{/each}}",
-  });
-}
-
-interface Opened {
-  readonly name: string;
-  readonly index: number;
-  readonly length: number;
-}
-
-const BLOCK_TAG = /(?<!\\)\{\{~?(?:([#/^])\s*([\w-]+)|else\s+\w)[^{}]*\}\}/g;
-
-/** The blocks still open at the end, as a plain reading of the tags has it; and the first that nests too deeply. */
-function nesting(text: string): { readonly open: readonly Opened[]; readonly tooDeep: Opened | undefined } {
-  const open: Opened[] = [];
-  let chained = 0;
-  for (const tag of text.matchAll(BLOCK_TAG)) {
-    const found = { name: tag[2] ?? "if", index: tag.index, length: tag[0].length };
-    if (tag[1] === "/") {
-      open.pop();
-      chained = 0;
-    } else if (tag[1] === undefined) chained += 1;
-    else open.push(found);
-    if (open.length + chained > DEEPEST_TEMPLATE) return { open, tooDeep: found };
-  }
-  return { open, tooDeep: undefined };
-}
-
-function placeIn(text: string, { index, length }: Opened): At {
-  const before = text.slice(0, index).split("\n");
-  return [before.length, (before.at(-1) ?? "").length + 1, length];
-}
-
-/** Where on a line the parser stopped: it says what comes next, twenty characters of it. Else the first tag of the line. */
-function spanIn(line: string, next: string): [column: number, length: number] {
-  const upTo = next.replace(/\.\.\.$/, "").slice(0, 20);
-  const at = upTo === "" ? -1 : line.indexOf(upTo);
-  if (at >= 0) return [at + 1, 1];
-  const tag = /\{\{[^{}]*(?:\}\})?/.exec(line);
-  return tag ? [tag.index + 1, tag[0].length] : [1, 1];
 }
 
 const BLOCKS = new Set(["if", "unless", "each"]);

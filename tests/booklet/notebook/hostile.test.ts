@@ -1,7 +1,7 @@
 /** Whatever stands in a body: messages or a booklet, soon, and nothing reached that it should not. */
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { LONGEST_BODY } from "../../../src/booklet/notebook/read.ts";
+import { LONGEST_BODY } from "../../../src/booklet/notebook/text-faults.ts";
 import { planOf } from "../../recipes.ts";
 import { brief, pageOf, tryNotebook } from "./try.ts";
 
