@@ -5,12 +5,22 @@ declare module "plainwork:templates" {
   const templates: Readonly<Record<string, import("./template/tree.ts").Template>>;
   export default templates;
 }
+declare module "plainwork:shapes" {
+  /** Chapter name -> its shape, compiled when the program was built. */
+  const shapes: Readonly<Record<string, import("./shape/tree.ts").Shape>>;
+  export default shapes;
+}
 declare module "plainwork:page" {
   export const script: string;
   export const style: string;
   /** `sha256-…` of script and style, for the page's Content-Security-Policy. */
   export const scriptHash: string;
   export const styleHash: string;
+  /** The core that works everything out again in the page: packed (raw deflate, base64), and the checksum of its text. */
+  export const core: string;
+  export const coreHash: string;
+  /** The standard chapters' shapes as JSON, packed likewise. */
+  export const chapters: string;
 }
 declare module "plainwork:version" {
   const version: string;

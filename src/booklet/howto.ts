@@ -2,9 +2,10 @@
 import type { Element, ElementContent } from "hast";
 import { nearestWhole } from "../quantity/tape.ts";
 import type { Plan } from "../solve/plan.ts";
+import { textOf } from "./chapter-shape.ts";
+import { titleOf } from "./contents.ts";
 import { withoutMarks } from "./marks.ts";
 import { notionsOf } from "./notions.ts";
-import { textOf } from "./shape.ts";
 
 const minutes = (plan: Plan, name: string): bigint => {
   const value = plan.values.get(name);
@@ -27,9 +28,6 @@ function stepsOf(chapter: Element): string[] {
       .trim(),
   );
 }
-
-const titleOf = (chapter: Element): string =>
-  textOf(chapter.children.filter((node) => node.type === "element" && node.tagName === "h2")).trim();
 
 /** The metadata object: every chapter with steps is a section. Time is the quicker hand's, work only. */
 export function howTo(plan: Plan, chapters: readonly Element[]) {

@@ -1,131 +1,94 @@
-/** Markdown -> HTML tree. Parsing: remark with the table extension only; sanitized before figures and numbers go in. */
-import type { Element, ElementContent, Root, RootContent } from "hast";
-import type { Root as MdRoot } from "mdast";
-import { gfmTableFromMarkdown } from "mdast-util-gfm-table";
-import { gfmTable } from "micromark-extension-gfm-table";
-import rehypeSanitize from "rehype-sanitize";
-import remarkParse from "remark-parse";
-import remarkRehype from "remark-rehype";
-import { type Processor, unified } from "unified";
+/** A chapter's shape -> HTML nodes: numbers become <data>, drawings stand at their places, what has changed says what it was. */
+import type { Element, ElementContent } from "hast";
 import type { Figure } from "../figure/figure.ts";
 import { exact } from "../solve/json.ts";
-import type { Plan, Value } from "../solve/plan.ts";
-import { filled, type Run, skeleton, withoutMarks } from "./marks.ts";
-import type { Photographs } from "./notebook/photographs.ts";
-import { pictureOf } from "./notebook/picture.ts";
-import { shapeChapter } from "./shape.ts";
+import type { Plan } from "../solve/plan.ts";
+import { shapeChapter } from "./chapter-shape.ts";
+import { type Run, runs, withoutMarks } from "./marks.ts";
+import { html } from "./nodes.ts";
+import { fillShape, type Maker } from "./shape/fill.ts";
+import type { Shape } from "./shape/tree.ts";
+import type { Context } from "./template/evaluate.ts";
+import { TemplateError } from "./template/tree.ts";
 
-/** Pipe tables and nothing else of GFM: no autolinks. */
-function tables(this: Processor): void {
-  const data = this.data() as Record<string, unknown[] | undefined>;
-  data.micromarkExtensions = [...(data.micromarkExtensions ?? []), gfmTable()];
-  data.fromMarkdownExtensions = [...(data.fromMarkdownExtensions ?? []), gfmTableFromMarkdown()];
+/** What a chapter printed, by the place of each print. */
+export type Prints = ReadonlyMap<string, string>;
+
+/** A booklet to compare with: what each chapter printed, each value's text, each drawing. */
+export interface Before {
+  readonly chapters: ReadonlyMap<string, Prints>;
+  readonly values: ReadonlyMap<string, string>;
+  readonly figures: ReadonlyMap<string, string>;
 }
 
-const pipeline = unified()
-  .use(remarkParse)
-  .use(tables as never)
-  .use(remarkRehype)
-  .use(rehypeSanitize)
-  .freeze();
-
-/** The Markdown tree, as the parser of the booklet reads it. */
-export const parseMarkdown = (markdown: string): MdRoot => pipeline.parse(markdown) as MdRoot;
-
-/** Parsed shapes by chapter: while only numbers change, a chapter is parsed once. */
-export type Shapes = Map<string, { readonly shape: string; readonly tree: Root }>;
-
-/**
- * One chapter's Markdown as HTML nodes: numbers become <data>, figure images become the drawings.
- *
- * @param shapes what was parsed before; the chapter's shape is kept there
- * @param photographs the project's own pictures by path
- */
-export function chapterNodes(
-  name: string,
-  markdown: string,
-  plan: Plan,
-  figures: ReadonlyMap<string, Figure>,
-  shapes: Shapes = new Map(),
-  photographs: Photographs = new Map(),
-): Element {
-  const { shape, slots } = skeleton(markdown);
-  let known = shapes.get(name);
-  if (known?.shape !== shape) {
-    known = { shape, tree: pipeline.runSync(pipeline.parse(shape)) as Root };
-    shapes.set(name, known);
-  }
-  return shapeChapter(name, new Filling(plan, figures, slots, photographs).all(known.tree.children));
+/** What a chapter's nodes are made with. */
+export interface Making {
+  readonly plan: Plan;
+  readonly context: Context;
+  readonly figures: ReadonlyMap<string, Figure>;
+  readonly before?: Before | undefined;
 }
 
-class Filling {
-  private readonly plan: Plan;
-  private readonly figures: ReadonlyMap<string, Figure>;
-  private readonly slots: readonly Run[];
-  private readonly photographs: Photographs;
+export interface ChapterNodes {
+  readonly node: Element;
+  readonly prints: Prints;
+}
 
-  constructor(
-    plan: Plan,
-    figures: ReadonlyMap<string, Figure>,
-    slots: readonly Run[],
-    photographs: Photographs,
-  ) {
-    this.plan = plan;
-    this.figures = figures;
-    this.slots = slots;
-    this.photographs = photographs;
-  }
-
-  all(nodes: readonly RootContent[]): ElementContent[] {
-    return nodes.flatMap((node): ElementContent[] => {
-      if (node.type === "text") return this.text(node.value);
-      if (node.type !== "element") return [];
-      const picture = figureOf(node, this.figures) ?? pictureOf(node, this.photographs);
-      return [picture ?? { ...node, children: this.all(node.children) }];
-    });
-  }
-
-  /** Plain text side by side is one node, as a browser reads it. */
-  private text(text: string): ElementContent[] {
-    const nodes: ElementContent[] = [];
-    for (const run of filled(text, this.slots)) {
-      const value = run.name === undefined ? undefined : this.plan.values.get(run.name);
-      const last = nodes.at(-1);
-      if (value) nodes.push(dataNode(value, run.text));
-      else if (last?.type === "text") last.value += run.text;
-      else nodes.push({ type: "text", value: run.text });
-    }
-    return nodes;
+/** One chapter as HTML nodes. Throws TemplateError when it asks for what is not there. */
+export function chapterNodes(name: string, shape: Shape, making: Making): ChapterNodes {
+  const maker = new NodeMaker(making, making.before?.chapters.get(name));
+  try {
+    return { node: shapeChapter(name, fillShape(shape, making.context, maker)), prints: maker.prints };
+  } catch (error) {
+    if (!(error instanceof TemplateError)) throw error;
+    throw new TemplateError(`in the chapter "${name}": ${error.message}`, { code: error.code });
   }
 }
 
-const dataNode = (value: Value, text: string): Element => ({
-  type: "element",
-  tagName: "data",
-  properties: { value: exact(value.quantity), dataName: value.name },
-  children: [{ type: "text", value: text }],
-});
+class NodeMaker implements Maker {
+  readonly prints = new Map<string, string>();
+  private readonly making: Making;
+  private readonly old: Prints | undefined;
 
-/** A paragraph that holds one figure's image and nothing else. */
-function figureOf(node: Element, figures: ReadonlyMap<string, Figure>): Element | undefined {
-  if (node.tagName !== "p" || node.children.length !== 1) return undefined;
-  const [image] = node.children;
-  if (image?.type !== "element" || image.tagName !== "img") return undefined;
-  const name = /^figures\/([\w-]+)\.svg$/.exec(String(image.properties.src))?.[1];
-  const figure = name === undefined ? undefined : figures.get(name);
-  if (!figure) return undefined;
-  return {
-    type: "element",
-    tagName: "figure",
-    properties: { id: `figure-${figure.name}` },
-    children: [
-      figure.svg,
-      {
-        type: "element",
-        tagName: "figcaption",
-        properties: {},
-        children: [{ type: "text", value: withoutMarks(figure.title) }],
-      },
-    ],
-  };
+  constructor(making: Making, old: Prints | undefined) {
+    this.making = making;
+    this.old = old;
+  }
+
+  printed(text: string, key: string): ElementContent[] {
+    const plain = withoutMarks(text);
+    this.prints.set(key, plain);
+    const all = runs(text);
+    const [first] = all;
+    const old = this.old?.get(key);
+    if (all.length === 1 && first?.name !== undefined) return [this.run(first, old)];
+    const nodes = all.map((run) => this.run(run, undefined));
+    return old === undefined || old === plain || old === "" ? nodes : [html("span", { dataWas: old }, nodes)];
+  }
+
+  private run({ text, name }: Run, old: string | undefined): ElementContent {
+    const value = name === undefined ? undefined : this.making.plan.values.get(name);
+    if (!value) return { type: "text", value: text };
+    const was = old ?? this.making.before?.values.get(value.name);
+    const properties = { value: exact(value.quantity), dataName: value.name };
+    return html("data", was === undefined || was === text ? properties : { ...properties, dataWas: was }, [
+      text,
+    ]);
+  }
+
+  figure(name: string): ElementContent[] {
+    const { figures, before } = this.making;
+    const figure = figures.get(name);
+    if (!figure) throw new TemplateError(`this garment has no figure "${name}"`, { code: "no-figure" });
+    const changed = before !== undefined && before.figures.get(name) !== pictureOf(figure);
+    return [
+      html("figure", { id: `figure-${name}`, ...(changed ? { className: ["changed"] } : {}) }, [
+        figure.svg,
+        html("figcaption", {}, [withoutMarks(figure.title)]),
+      ]),
+    ];
+  }
 }
+
+/** A drawing as a text to compare. */
+export const pictureOf = (figure: Figure): string => JSON.stringify(figure.svg);

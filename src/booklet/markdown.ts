@@ -1,9 +1,9 @@
 /** Plan -> Markdown, with number marks still in it; `escapedMarks` makes the file. */
 import type { Plan } from "../solve/plan.ts";
 import { chaptersOf } from "./chapters.ts";
-import { contextOf } from "./context.ts";
 import { escapeMarkdown } from "./escape.ts";
 import { renderChapter } from "./template/chapter.ts";
+import type { Context } from "./template/evaluate.ts";
 
 /** One chapter's Markdown by its name. */
 export interface ChapterText {
@@ -11,12 +11,8 @@ export interface ChapterText {
   readonly markdown: string;
 }
 
-/**
- * Every chapter of this garment's booklet, in order. `figures` gives each drawing's title by its name. Throws TemplateError when
- * a template asks for what is not there.
- */
-export function writeChapters(plan: Plan, figures: Readonly<Record<string, string>>): ChapterText[] {
-  const context = { ...contextOf(plan), figures };
+/** Every chapter of this garment's booklet, in order. Throws TemplateError when a template asks for what is not there. */
+export function writeChapters(plan: Plan, context: Context): ChapterText[] {
   return chaptersOf(plan).map((name) => ({ name, markdown: tidyMarkdown(renderChapter(name, context)) }));
 }
 

@@ -10,7 +10,6 @@ const MIDDLE = "\uE001";
 const CLOSE = "\uE002";
 
 const MARKED = /\uE000([^\uE001\uE002]*)\uE001([^\uE002]*)\uE002/g;
-const SLOT = /\uE000(\d+)\uE002/g;
 
 /** A printed text with its value's name; the name is empty where it is no value of the plan. */
 export const marked = (name: string, text: string): string => `${OPEN}${name}${MIDDLE}${text}${CLOSE}`;
@@ -43,30 +42,6 @@ export function runs(text: string): Run[] {
   for (const match of text.matchAll(MARKED)) {
     if (match.index > at) found.push({ text: text.slice(at, match.index) });
     found.push(run(match[1] as string, match[2] as string));
-    at = match.index + match[0].length;
-  }
-  if (at < text.length) found.push({ text: text.slice(at) });
-  return found;
-}
-
-/** Markdown whose marks are numbered slots, and what stands in them: the shape stays the same while numbers change. */
-export function skeleton(markdown: string): { readonly shape: string; readonly slots: readonly Run[] } {
-  const slots: Run[] = [];
-  const shape = markdown.replace(MARKED, (_, name: string, text: string) => {
-    slots.push(run(name, text));
-    return `${OPEN}${slots.length - 1}${CLOSE}`;
-  });
-  return { shape, slots };
-}
-
-/** Text of a parsed skeleton with its slots filled: runs of plain text and of printed ones. */
-export function filled(text: string, slots: readonly Run[]): Run[] {
-  const found: Run[] = [];
-  let at = 0;
-  for (const match of text.matchAll(SLOT)) {
-    if (match.index > at) found.push({ text: text.slice(at, match.index) });
-    const slot = slots[Number(match[1])];
-    if (slot) found.push(slot);
     at = match.index + match[0].length;
   }
   if (at < text.length) found.push({ text: text.slice(at) });

@@ -1,10 +1,18 @@
 /** The booklet as one self-contained page: style, figures, data and script inside; opens from disk, asks for nothing. */
 
-import { script, scriptHash, style, styleHash } from "plainwork:page";
-import type { Element } from "hast";
+import {
+  chapters as chapterTrees,
+  core,
+  coreHash,
+  script,
+  scriptHash,
+  style,
+  styleHash,
+} from "plainwork:page";
 import type { Plan } from "../solve/plan.ts";
+import { measuresSection } from "./fields.ts";
 import { howTo } from "./howto.ts";
-import { titleOf } from "./notebook/note.ts";
+import type { OwnPart, Parts } from "./parts.ts";
 import { nodesToHtml } from "./stringify.ts";
 
 const escapeHtml = (text: string): string =>
@@ -13,33 +21,26 @@ const escapeHtml = (text: string): string =>
 /** JSON that cannot close its script element. */
 const safeJson = (data: unknown): string => JSON.stringify(data).replaceAll("<", "\\u003c");
 
-/** What the page's script reads: how every value was worked out. */
-function pageData(plan: Plan) {
-  return Object.fromEntries(
-    [...plan.values.values()].map(({ name, shown, about, how, inNumbers, rule }) => [
-      name,
-      { shown, about, how, inNumbers, rule: rule ?? "" },
-    ]),
-  );
-}
-
-function contents(chapters: readonly Element[]): string {
-  const items = chapters.flatMap((chapter) => {
-    const title = titleOf(chapter);
-    return title === undefined
-      ? []
-      : `<li><a href="#${String(chapter.properties.id)}">${escapeHtml(title)}</a></li>`;
-  });
-  return `<nav class="contents" aria-label="Chapters"><ol>${items.join("")}</ol></nav>`;
-}
+/** What the page works everything out from again: the recipe as it is written. */
+const pageData = ({ recipe }: Plan, { notebook, pictures }: OwnPart, main: string) => {
+  const unseen = [...pictures].filter(([path]) => !main.includes(`data-photograph="${path}"`));
+  return {
+    written: recipe.written,
+    body: recipe.body,
+    ...(recipe.list ? { list: recipe.list } : {}),
+    ...(notebook.body || Object.keys(notebook.templates).length > 0 ? { notebook } : {}),
+    ...(unseen.length > 0 ? { pictures: Object.fromEntries(unseen) } : {}),
+  };
+};
 
 /** The page's HTML. Deterministic: same plan and chapters, same bytes. */
-export function bookletPage(plan: Plan, chapters: readonly Element[], version: string): string {
+export function bookletPage(plan: Plan, parts: Parts, version: string, own: OwnPart): string {
+  const main = nodesToHtml(parts.nodes);
   const title = escapeHtml(plan.recipe.title);
-  const policy = `default-src 'none'; script-src '${scriptHash}'; style-src '${styleHash}'; img-src data:; base-uri 'none'; form-action 'none'`;
+  const policy = `default-src 'none'; script-src '${scriptHash}' '${coreHash}'; style-src '${styleHash}'; img-src data:; base-uri 'none'; form-action 'none'`;
   return [
     "<!DOCTYPE html>",
-    '<html lang="en-GB">',
+    `<html lang="en-GB" data-units="${plan.recipe.show}">`,
     "<head>",
     '<meta charset="utf-8">',
     `<meta http-equiv="Content-Security-Policy" content="${escapeHtml(policy)}">`,
@@ -47,13 +48,16 @@ export function bookletPage(plan: Plan, chapters: readonly Element[], version: s
     `<meta name="generator" content="Plainwork ${escapeHtml(version)}">`,
     `<title>${title}</title>`,
     `<style>${style}</style>`,
-    `<script type="application/ld+json">${safeJson(howTo(plan, chapters))}</script>`,
+    `<script type="application/ld+json">${safeJson(howTo(plan, parts.nodes))}</script>`,
     "</head>",
     "<body>",
     `<header><h1>${title}</h1></header>`,
-    contents(chapters),
-    `<main>${nodesToHtml(chapters)}</main>`,
-    `<script type="application/json" id="values">${safeJson(pageData(plan))}</script>`,
+    nodesToHtml([parts.contents]),
+    `<main>${main}</main>`,
+    nodesToHtml([measuresSection(plan)]),
+    `<script type="application/json" id="recipe">${safeJson(pageData(plan, own, main))}</script>`,
+    `<script type="text/plain" id="core">${core}</script>`,
+    `<script type="text/plain" id="chapters">${chapterTrees}</script>`,
     `<script>${script}</script>`,
     "</body>",
     "</html>",

@@ -2,14 +2,15 @@
 import { createHash } from "node:crypto";
 import { readdirSync, readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
+import { deflateRawSync } from "node:zlib";
 import esbuild from "esbuild";
 
 export const ROOT = fileURLToPath(new URL("../../", import.meta.url));
 
-/** What a file of the program's own exports, bundled on the spot. */
-export async function bundled(file) {
+/** What some files of the program's own export, bundled on the spot. */
+export async function bundled(...files) {
   const built = await esbuild.build({
-    entryPoints: [`${ROOT}${file}`],
+    stdin: { contents: files.map((file) => `export * from "./${file}";`).join(""), resolveDir: ROOT },
     bundle: true,
     format: "esm",
     platform: "node",
@@ -19,48 +20,72 @@ export async function bundled(file) {
   return import(`data:text/javascript;base64,${source}`);
 }
 
-/** Chapter names and their templates as trees, as the source of a module. */
-export async function templatesModule(folder = `${ROOT}templates`) {
-  const { readTemplate } = await bundled("src/booklet/template/read.ts");
+/** What is made of every template, by the chapter's name. */
+async function ofTemplates(make, folder = `${ROOT}templates`) {
+  const tools = await bundled("src/booklet/template/read.ts", "src/booklet/shape/compile.ts");
   const names = readdirSync(folder)
     .filter((name) => name.endsWith(".md") && name !== "README.md")
     .sort();
-  const trees = names.map((file) => {
+  const made = names.map((file) => {
     const text = readFileSync(`${folder}/${file}`, "utf8");
     try {
-      return [file.slice(0, -3), readTemplate(text, { places: false })];
+      return [file.slice(0, -3), make(tools, text)];
     } catch (error) {
       throw new Error(`templates/${file}: ${error.message}`);
     }
   });
-  return `export default ${JSON.stringify(Object.fromEntries(trees))};`;
+  return JSON.stringify(Object.fromEntries(made));
 }
+
+/** Templates as trees, which the Markdown is written by. */
+const templateTrees = () => ofTemplates((tools, text) => tools.readTemplate(text, { places: false }));
+
+/** Templates as shapes, which the page is made by. */
+const templateShapes = () =>
+  ofTemplates((tools, text) => tools.compileShape(tools.readTemplate(text, { places: false })));
 
 const sha256 = (text) => `sha256-${createHash("sha256").update(text).digest("base64")}`;
 
-/** The page's script, bundled and minified, and its style, as the source of a module. */
-export async function pageModule() {
+/** One of the page's scripts, bundled and minified. */
+async function pageScript(entry) {
   const built = await esbuild.build({
-    entryPoints: [`${ROOT}src/page/main.ts`],
+    entryPoints: [`${ROOT}src/page/${entry}`],
     bundle: true,
     minify: true,
     format: "iife",
     target: "es2022",
+    legalComments: "none",
     write: false,
     plugins: [assets({ page: false })],
   });
-  const script = built.outputFiles[0].text.trim().replaceAll("</", "<\\/");
+  return built.outputFiles[0].text.trim();
+}
+
+const packed = (text) => deflateRawSync(text, { level: 9 }).toString("base64");
+
+/**
+ * What a page carries, as the source of a module: its script and style with their checksums, and, packed until they are
+ * wanted, the core that works everything out again and the chapters it writes.
+ */
+export async function pageModule() {
+  const script = (await pageScript("main.ts")).replaceAll("</", "<\\/");
+  const core = await pageScript("core.ts");
   const css = await esbuild.transform(readFileSync(`${ROOT}src/booklet/style.css`, "utf8"), {
     loader: "css",
     minify: true,
   });
   const style = css.code.trim();
-  return [
-    `export const script = ${JSON.stringify(script)};`,
-    `export const style = ${JSON.stringify(style)};`,
-    `export const scriptHash = ${JSON.stringify(sha256(script))};`,
-    `export const styleHash = ${JSON.stringify(sha256(style))};`,
-  ].join("\n");
+  return Object.entries({
+    script,
+    style,
+    scriptHash: sha256(script),
+    styleHash: sha256(style),
+    core: packed(core),
+    coreHash: sha256(core),
+    chapters: packed(await templateShapes()),
+  })
+    .map(([name, text]) => `export const ${name} = ${JSON.stringify(text)};`)
+    .join("\n");
 }
 
 export function versionModule() {
@@ -70,21 +95,33 @@ export function versionModule() {
 
 /** @type {Record<string, () => string | Promise<string>>} */
 const MODULES = {
-  "plainwork:templates": () => templatesModule(),
+  "plainwork:templates": async () => `export default ${await templateTrees()};`,
+  "plainwork:shapes": async () => `export default ${await templateShapes()};`,
   "plainwork:page": pageModule,
   "plainwork:version": versionModule,
 };
 
-/** esbuild plugin. The page's own bundle may not contain itself. */
+/** In a page the chapters come from the page itself, and a page does not hold a page. */
+const IN_PAGE = {
+  ...MODULES,
+  "plainwork:shapes": () => "export default globalThis.plainworkChapters;",
+  "plainwork:page": () => {
+    throw new Error("the page's script cannot hold itself");
+  },
+};
+
+/** esbuild plugin. */
 export function assets({ page = true } = {}) {
+  const modules = page ? MODULES : IN_PAGE;
   return {
     name: "plainwork-assets",
     setup(build) {
       build.onResolve({ filter: /^plainwork:/ }, ({ path }) => ({ path, namespace: "plainwork" }));
-      build.onLoad({ filter: /.*/, namespace: "plainwork" }, async ({ path }) => {
-        if (path === "plainwork:page" && !page) throw new Error("the page's script cannot hold itself");
-        return { contents: await MODULES[path](), loader: "js", resolveDir: ROOT };
-      });
+      build.onLoad({ filter: /.*/, namespace: "plainwork" }, async ({ path }) => ({
+        contents: await modules[path](),
+        loader: "js",
+        resolveDir: ROOT,
+      }));
     },
   };
 }

@@ -1,6 +1,35 @@
-/** What runs inside a booklet: steps tick off and stay ticked, and any number opens its working. */
-import { tickSteps } from "./ticks.ts";
-import { openWorkings } from "./workings.ts";
+/**
+ * What runs inside a booklet: steps tick off and take notes, time is kept, any number opens its working, any measure can
+ * be changed. Working out anew waits in the core until it is wanted.
+ */
+import { Bar } from "./bar.ts";
+import { Diary } from "./diary.ts";
+import { Measures } from "./measures.ts";
+import { Numbers } from "./numbers.ts";
+import { dressSteps } from "./steps.ts";
+import { Store } from "./store.ts";
+import { Times } from "./time.ts";
+import { Walk } from "./walk.ts";
 
-tickSteps(document);
-openWorkings(document);
+const store = new Store(document, document.title);
+dressSteps(document, store);
+const times = new Times(document, store);
+const walk = new Walk(document, store);
+const measures: Measures = new Measures(document, store, () => dress());
+const numbers = new Numbers(document, measures);
+const diary = new Diary(document, store);
+const bar = new Bar(document, store, measures, walk);
+
+/** Puts the page's own things to what was made anew. */
+function dress(): void {
+  dressSteps(document, store);
+  times.dress();
+  numbers?.dress();
+  diary?.dress();
+  walk.dress();
+}
+
+store.whenReplaced(() => {
+  bar.dress();
+  void measures.work().then(dress);
+});

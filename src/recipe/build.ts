@@ -6,7 +6,10 @@ import type { Filled } from "./schema/recipe.ts";
 import { tidy } from "./tidy.ts";
 
 /** Everything of a recipe that comes from its keys alone. Rules between keys must have been checked. */
-export type Measured = Omit<Recipe, "evidence" | "given" | "chosenByDefault" | "places" | "body">;
+export type Measured = Omit<
+  Recipe,
+  "evidence" | "given" | "fields" | "written" | "list" | "chosenByDefault" | "places" | "body"
+>;
 
 export function buildRecipe(filled: Filled): Measured {
   const { title, garment, year, show, tape } = filled;

@@ -7,7 +7,7 @@ import { listGiven, SIDE, SIDES } from "./given.ts";
 import type { Message, Place } from "./message.ts";
 import { type Block, emptyBlock } from "./node.ts";
 import { messageOf, type Problem } from "./problem.ts";
-import type { Recipe } from "./recipe.ts";
+import type { EvidenceText, Recipe } from "./recipe.ts";
 import { type Filled, FRONT_MATTER } from "./schema/recipe.ts";
 import { structure } from "./structure.ts";
 import type { Places, Tree } from "./tree-type.ts";
@@ -18,12 +18,6 @@ export interface ReadRecipe {
   readonly recipe?: Recipe;
   /** In the order of the file. Every error that can be found without solving is found, not only the first. */
   readonly messages: readonly Message[];
-}
-
-/** The list of originals beside a recipe, as text. */
-export interface EvidenceText {
-  readonly file: string;
-  readonly text: string;
 }
 
 /**
@@ -67,6 +61,8 @@ export function recipeFromTree(
       ...buildRecipe(values.filled),
       ...evidenceOf(values.filled, list),
       ...listGiven(root, values.filled, (path) => tree.places.has(path)),
+      written: tree.root,
+      ...(evidence ? { list: evidence } : {}),
       places: placesOf(tree),
       body,
     },

@@ -3,11 +3,12 @@ import { div, plain, type Quantity } from "../quantity/quantity.ts";
 import { holds, textAt } from "./defaults.ts";
 import { type AnySchema, type FieldMeta, MEASURES, shapeOf } from "./meta.ts";
 import { type Block, type Node, within } from "./node.ts";
-import type { Given, Recipe } from "./recipe.ts";
+import type { Field, Given, Recipe } from "./recipe.ts";
 import { type Filled, FRONT_MATTER } from "./schema/recipe.ts";
 
 export interface GivenAndChosen {
   readonly given: readonly Given[];
+  readonly fields: Recipe["fields"];
   readonly chosenByDefault: Recipe["chosenByDefault"];
 }
 
@@ -44,13 +45,15 @@ function* leaves(schema: AnySchema, node: Node | undefined, value: unknown, path
 export function listGiven(root: Block, filled: Filled, written: (path: string) => boolean): GivenAndChosen {
   const given: Given[] = [];
   const chosen: { path: string; text: string }[] = [];
+  const fields: Field[] = [];
   for (const { path, text, value, meta } of leaves(FRONT_MATTER, root, filled, "")) {
     const source = written(path) ? "recipe" : "default";
     if (source === "default" && meta.when && !holds(root, meta.when)) continue;
+    if (MEASURES.has(meta.kind) && source === "recipe") fields.push({ path, text });
     if (MEASURES.has(meta.kind)) given.push(...asGiven(path, value as Quantity, source, text));
     else if (source === "default") chosen.push({ path, text: textAt(root, path) ?? text });
   }
-  return { given, chosenByDefault: chosen };
+  return { given, chosenByDefault: chosen, fields };
 }
 
 export const SIDE = "wearer.waist-to-floor.side";

@@ -1,11 +1,13 @@
 /** Reads recipe.md: its measures into a typed recipe, and everything that is wrong with them, in one pass. */
 
-import { type EvidenceText, type ReadRecipe, recipeFromTree } from "./from-tree.ts";
+import { type ReadRecipe, recipeFromTree } from "./from-tree.ts";
 import { frontMatter } from "./front-matter.ts";
 import { Source } from "./lines.ts";
+import type { EvidenceText } from "./recipe.ts";
 import { readTree } from "./tree.ts";
 
-export type { EvidenceText, ReadRecipe } from "./from-tree.ts";
+export type { ReadRecipe } from "./from-tree.ts";
+export type { EvidenceText } from "./recipe.ts";
 
 /**
  * Reads a recipe.

@@ -1,6 +1,7 @@
 /** The typed recipe: what recipe.md says, read, checked and with every default filled in. Lengths are exact. */
 import type { Quantity } from "../quantity/quantity.ts";
 import type { Place } from "./message.ts";
+import type { Block } from "./node.ts";
 
 export type Fibre = "cotton" | "linen" | "wool" | "silk" | "mixed";
 
@@ -195,6 +196,18 @@ export interface Given {
   readonly text: string;
 }
 
+/** The list of originals beside a recipe, as text. */
+export interface EvidenceText {
+  readonly file: string;
+  readonly text: string;
+}
+
+/** One measure as it is written. */
+export interface Field {
+  readonly path: string;
+  readonly text: string;
+}
+
 export interface Recipe {
   readonly title: string;
   readonly garment: "skirt" | "petticoat";
@@ -211,6 +224,11 @@ export interface Recipe {
   readonly evidence?: Evidence;
   /** Every measure, in the order of the recipe reference, defaults included. */
   readonly given: readonly Given[];
+  /** The measures that the recipe writes, as it writes them, under its own paths: what a page's fields start from. */
+  readonly fields: readonly Field[];
+  /** The front matter as it is written, and the list of originals: what a page works everything out from again. */
+  readonly written: Block;
+  readonly list?: EvidenceText;
   /** Choices that are not measures and were filled in by default: path and the word chosen. */
   readonly chosenByDefault: readonly { readonly path: string; readonly text: string }[];
   /** Places of the recipe's keys and values by path, for messages found later. */

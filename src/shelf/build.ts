@@ -2,6 +2,7 @@
 import { dirname, join } from "node:path";
 import { makeBooklet, type Own } from "../booklet/booklet.ts";
 import { writeSections } from "../booklet/notebook/compose.ts";
+import { ownContext } from "../booklet/notebook/own-context.ts";
 import { readPhotographs } from "../booklet/notebook/photographs.ts";
 import { readNotebook } from "../booklet/notebook/read.ts";
 import { work } from "../booklet/notebook/work.ts";
@@ -56,8 +57,8 @@ function examined(world: World, project: Project, text: string, files: ProjectFi
   messages.push(...worked.messages);
   if (failed(messages)) return { messages };
 
-  const names = Object.fromEntries(figuresOf(worked.plan).map((name) => [name, name]));
-  messages.push(...writeSections(worked, notebook, names).messages);
+  const titles = Object.fromEntries(figuresOf(worked.plan).map((name) => [name, name]));
+  messages.push(...writeSections(worked, notebook, ownContext(worked, titles)).messages);
   if (failed(messages)) return { messages };
   return { messages, plan: solved.plan, own: { notebook, photographs: pictures.photographs } };
 }

@@ -40,15 +40,22 @@ export function meaningOf(path: string): string {
   return about === undefined ? own : `${about}: ${own}`;
 }
 
+/** Units to print in for a reader, other than the recipe's; nothing is worked out otherwise for them. */
+export type Reading = Pick<Showing, "show" | "tape">;
+
 /** Values known only while one formula is calculated, such as one section's cloth. */
 export type Scope = Readonly<Record<string, Quantity>>;
 
 export class Sheet {
   readonly values = new Map<string, Value>();
+  /** The recipe's own units and tape: what is worked to. */
   readonly showing: Showing;
+  /** What is printed in: the recipe's own, or what a reader chose. */
+  private readonly printing: Showing;
 
-  constructor(recipe: Recipe) {
+  constructor(recipe: Recipe, reading?: Reading) {
     this.showing = { show: recipe.show, tape: recipe.tape, currency: recipe.work.price?.currency };
+    this.printing = { ...this.showing, ...reading };
     for (const given of recipe.given) this.give(given);
   }
 
@@ -91,7 +98,7 @@ export class Sheet {
 
   /** Puts in an assumption that is no key of the recipe, such as a rate of work. */
   assume(name: string, quantity: Quantity, as: Style, about: string, rule: string): void {
-    const text = shown(quantity, as, this.showing);
+    const text = shown(quantity, as, this.printing);
     this.values.set(name, {
       name,
       quantity,
@@ -106,14 +113,14 @@ export class Sheet {
 
   private put(name: Name, quantity: Quantity, how: string, inNumbers: string, source: Value["source"]): void {
     const entry = NAMES[name];
-    const text = shown(quantity, entry.as, this.showing);
+    const text = shown(quantity, entry.as, this.printing);
     const value: Value = { name, quantity, shown: text, how, inNumbers, source, about: entry.about };
     this.values.set(name, "rule" in entry && entry.rule ? { ...value, rule: entry.rule } : value);
   }
 
   private give(given: Given): void {
     const name = nameOfPath(given.path);
-    const text = shown(given.quantity, styleOf(given), this.showing);
+    const text = shown(given.quantity, styleOf(given), this.printing);
     this.values.set(name, {
       name,
       quantity: given.quantity,
@@ -129,7 +136,7 @@ export class Sheet {
   private inNumbers(formula: string, scope: Scope): string {
     return formula.replace(/(?<![\w.])[a-z][A-Za-z]*(?:\.[A-Za-z]+)*(?!\w|\s*\()/g, (name) => {
       const local = scope[name];
-      if (local) return shown(local, plainStyle(local), this.showing);
+      if (local) return shown(local, plainStyle(local), this.printing);
       return this.values.get(name)?.shown ?? name;
     });
   }

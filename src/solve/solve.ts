@@ -20,7 +20,7 @@ import type { Plan, SeamPlace } from "./plan.ts";
 import { solvePocket } from "./pocket.ts";
 import { layRing, type Ring } from "./ring.ts";
 import { sensitivityOf } from "./sensitivity.ts";
-import { Sheet } from "./sheet.ts";
+import { type Reading, Sheet } from "./sheet.ts";
 import { flounceList, solveCrossing, topOf, tuckList } from "./trims.ts";
 import { warnOfSkirt } from "./warnings.ts";
 import { solveWeight } from "./weight.ts";
@@ -34,10 +34,14 @@ export interface Solved {
   readonly messages: readonly Message[];
 }
 
-/** Works a garment out. Every error that can be found is found, not only the first. */
-export function solve(recipe: Recipe): Solved {
+/**
+ * Works a garment out. Every error that can be found is found, not only the first.
+ *
+ * @param reading units to print in instead of the recipe's; what is worked out stays the same
+ */
+export function solve(recipe: Recipe, reading?: Reading): Solved {
   const messages: Message[] = [];
-  const sheet = new Sheet(recipe);
+  const sheet = new Sheet(recipe, reading);
   const work: Work = { recipe, sheet, say: (message) => void messages.push(placed(message, recipe)) };
   const failed = (): boolean => messages.some((message) => message.level === "error");
 
@@ -79,7 +83,7 @@ export function solve(recipe: Recipe): Solved {
   if (failed()) return { messages };
 
   const plan: Plan = {
-    recipe,
+    recipe: reading ? { ...recipe, ...reading } : recipe,
     values: sheet.values,
     ...balance,
     ...sections,

@@ -1,5 +1,6 @@
 /** The edge marked in parts, the stay as long as the flat cloth, and words that hang on where the gauging ends. */
 import { describe, expect, it } from "vitest";
+import { contextOf } from "../../src/booklet/context.ts";
 import { edgeParts } from "../../src/booklet/edge-parts.ts";
 import { writeChapters } from "../../src/booklet/markdown.ts";
 import { escapedMarks } from "../../src/booklet/marks.ts";
@@ -11,7 +12,10 @@ import { type Keys, planOf } from "../recipes.ts";
 
 const titles = Object.fromEntries(FIGURE_NAMES.map((name) => [name, `Title of ${name}`]));
 const chapterOf = (plan: Plan, chapter: string): string =>
-  escapedMarks(writeChapters(plan, titles).find(({ name }) => name === chapter)?.markdown ?? "");
+  escapedMarks(
+    writeChapters(plan, { ...contextOf(plan), figures: titles }).find(({ name }) => name === chapter)
+      ?.markdown ?? "",
+  );
 const waistOf = (plan: Plan): Quantity => plan.values.get("waist.seam")?.quantity as Quantity;
 
 const inches = (text: string): number =>

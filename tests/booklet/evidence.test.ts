@@ -1,5 +1,6 @@
 /** The chapter of evidence and choice, and the marks behind estimated numbers. */
 import { describe, expect, it } from "vitest";
+import { contextOf } from "../../src/booklet/context.ts";
 import { adviceFlags } from "../../src/booklet/evidence.ts";
 import { writeChapters } from "../../src/booklet/markdown.ts";
 import { escapedMarks } from "../../src/booklet/marks.ts";
@@ -11,7 +12,10 @@ import { type Keys, planOf, recipeText } from "../recipes.ts";
 
 const titles = Object.fromEntries(FIGURE_NAMES.map((name) => [name, `Title of ${name}`]));
 const chapterOf = (plan: Plan, chapter: string): string =>
-  escapedMarks(writeChapters(plan, titles).find(({ name }) => name === chapter)?.markdown ?? "");
+  escapedMarks(
+    writeChapters(plan, { ...contextOf(plan), figures: titles }).find(({ name }) => name === chapter)
+      ?.markdown ?? "",
+  );
 
 function listed(keys: Keys, rows: string): Plan {
   const { recipe } = readRecipe("recipe.md", recipeText(keys), { file: "evidence.csv", text: rows });

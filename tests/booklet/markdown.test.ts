@@ -3,9 +3,10 @@ import { Parser } from "commonmark";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { CHAPTERS, chaptersOf } from "../../src/booklet/chapters.ts";
-import { parseMarkdown } from "../../src/booklet/html.ts";
+import { contextOf } from "../../src/booklet/context.ts";
 import { joinChapters, writeChapters } from "../../src/booklet/markdown.ts";
 import { escapedMarks } from "../../src/booklet/marks.ts";
+import { parseMarkdown } from "../../src/booklet/parse.ts";
 import { templateNames } from "../../src/booklet/template/chapter.ts";
 import { FIGURE_NAMES } from "../../src/figure/figure.ts";
 import type { Plan } from "../../src/solve/plan.ts";
@@ -13,7 +14,8 @@ import { randomRecipe } from "../random.ts";
 import { type Keys, planOf, tried } from "../recipes.ts";
 
 const titles = Object.fromEntries(FIGURE_NAMES.map((name) => [name, `Title of ${name}`]));
-const markdownOf = (plan: Plan): string => escapedMarks(joinChapters(plan, writeChapters(plan, titles)));
+const markdownOf = (plan: Plan): string =>
+  escapedMarks(joinChapters(plan, writeChapters(plan, { ...contextOf(plan), figures: titles })));
 
 const GARMENTS: Record<string, Keys> = {
   "as plain as can be": {},
@@ -204,7 +206,10 @@ describe("chapters", () => {
   });
 
   it("chapters that do not apply do not appear, and nothing is gauged where nothing is", () => {
-    const names = (keys: Keys): string[] => writeChapters(planOf(keys), titles).map(({ name }) => name);
+    const names = (keys: Keys): string[] => {
+      const plan = planOf(keys);
+      return writeChapters(plan, { ...contextOf(plan), figures: titles }).map(({ name }) => name);
+    };
     const without = (...left: string[]): string[] => CHAPTERS.filter((name) => !left.includes(name));
     const rare = ["tucks", "flounces", "piping", "bodice-edge", "part-band", "dog-leg"];
     expect(names({})).toEqual(without("pleats", "setting-pleats", ...rare));

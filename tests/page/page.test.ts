@@ -9,8 +9,9 @@ import { HtmlValidate } from "html-validate";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { makeBooklet, type Own } from "../../src/booklet/booklet.ts";
-import { writeSections } from "../../src/booklet/notebook/compose.ts";
 import { STANDARD } from "../../src/booklet/notebook/notebook.ts";
+import { ownContext } from "../../src/booklet/notebook/own-context.ts";
+import { sectionsOf } from "../../src/booklet/notebook/sections.ts";
 import { work } from "../../src/booklet/notebook/work.ts";
 import { figuresOf } from "../../src/figure/index.ts";
 import { checkProject } from "../../src/shelf/build.ts";
@@ -22,14 +23,12 @@ import { launch } from "./browser.ts";
 const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 const DEMOS = fileURLToPath(new URL("../../demo-projects/", import.meta.url));
 
-const titlesOf = (plan: Plan): Record<string, string> =>
-  Object.fromEntries(figuresOf(plan).map((name) => [name, name]));
-
 const pages = new Map<string, string>();
 const chapters = new Map<string, readonly string[]>();
 const figures = new Map<string, number>();
 function add(name: string, plan: Plan, own: Own = { notebook: STANDARD, photographs: new Map() }): void {
-  const { sections } = writeSections(work(plan, own.notebook), own.notebook, titlesOf(plan));
+  const worked = work(plan, own.notebook);
+  const sections = sectionsOf(worked.plan, own.notebook, ownContext(worked, {}));
   chapters.set(
     name,
     sections.map((section) => section.name),
@@ -107,7 +106,7 @@ describe.each(names)("%s", (name) => {
     );
     expect(await page.locator("figure svg").count()).toBe(figures.get(name));
     expect(trouble).toEqual([]);
-    expect((pages.get(name) ?? "").length).toBeLessThan(700_000);
+    expect(Buffer.byteLength(pages.get(name) ?? "")).toBeLessThan(700_000);
     await page.context().close();
   });
 
@@ -200,7 +199,7 @@ describe("at the sewing table", () => {
       });
     });
     await page.reload();
-    expect(await page.locator(".notice-bar").textContent()).toContain("cannot be kept");
+    expect(await page.locator(".notice-bar").textContent()).toContain("keeps nothing");
     await page.locator("#gauging .steps input").first().check();
     expect(await page.locator(".notice-bar").count()).toBe(1);
     expect(trouble).toEqual([]);

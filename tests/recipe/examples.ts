@@ -2,6 +2,7 @@
 
 import { escapedMarks } from "../../src/booklet/marks.ts";
 import { writeSections } from "../../src/booklet/notebook/compose.ts";
+import { ownContext } from "../../src/booklet/notebook/own-context.ts";
 import { readPhotographs } from "../../src/booklet/notebook/photographs.ts";
 import { readNotebook } from "../../src/booklet/notebook/read.ts";
 import { work } from "../../src/booklet/notebook/work.ts";
@@ -50,7 +51,9 @@ export function tryExample(recipe: string, body: string): Required<Omit<Example,
   const messages: Message[] = [...ofText, ...pictures.messages, ...worked.messages];
   const titles = Object.fromEntries(figuresOf(plan).map((name) => [name, drawFigure(name, plan).title]));
   const isSound = !messages.some(({ level }) => level === "error");
-  const written = isSound ? writeSections(worked, notebook, titles) : { sections: [], messages: [] };
+  const written = isSound
+    ? writeSections(worked, notebook, ownContext(worked, titles))
+    : { sections: [], messages: [] };
   const said = [...messages, ...written.messages].filter(({ code }) => !UNSAID.has(code));
   return {
     says: said.map((message) => `${messageText(message, text)}\n`).join(""),

@@ -5,7 +5,7 @@
 import type { Html, Image, ImageReference, Link, Nodes } from "mdast";
 import type { Message, Place } from "../../recipe/message.ts";
 import { messageOf, type Problem, quoted } from "../../recipe/problem.ts";
-import { parseMarkdown } from "../html.ts";
+import { parseMarkdown } from "../parse.ts";
 
 /** A photograph's path: one file in photos/, plain letters, digits, hyphens, underscores and points. */
 const PHOTOGRAPH = /^photos\/[A-Za-z0-9][\w-]*(?:\.[\w-]+)*\.(?:png|jpe?g|webp)$/i;

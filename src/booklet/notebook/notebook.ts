@@ -1,9 +1,10 @@
 /**
- * A recipe's body, read. Plain data: it can lie in a page as JSON and be rendered again whenever a measure changes.
- * Places count lines and columns in the file.
+ * A recipe's body, read. Plain data: it lies in the page as JSON and is worked out and written again whenever a measure
+ * changes. Places of tags count lines of the text from 1, columns from 1; `line` says where the text begins in its file.
  */
 import type { Place } from "../../recipe/message.ts";
-import type { Template } from "../template/tree.ts";
+import type { Shape } from "../shape/tree.ts";
+import type { At, Expression, Template } from "../template/tree.ts";
 
 /** One line of a workings block: a value of the maker's own. */
 export interface WorkingsLine {
@@ -20,25 +21,32 @@ export interface WorkingsLine {
   readonly formulaAt: Place;
 }
 
-/** A chapter's wording of the project's own. */
-export interface OwnTemplate {
-  readonly file: string;
+/** A text of the maker's own: the tree writes its Markdown, the shape its part of the page. */
+export interface OwnText {
   readonly template: Template;
+  readonly shape: Shape;
+  /** Where it begins. */
+  readonly place: Place;
 }
+
+/** A stretch of the body: a note, a chapter put in, or a choice between stretches. */
+export type Segment =
+  | { readonly note: OwnText }
+  | { readonly chapter: string; readonly at?: At }
+  | { readonly if: Expression; readonly do: readonly Segment[]; readonly else: readonly Segment[] };
 
 export interface Notebook {
   readonly file: string;
-  /** Line of the file that the body starts on: places in `body` count from there. */
+  /** Line of the file that the body starts on. */
   readonly line: number;
-  /** The maker's text; nothing for the standard booklet. */
-  readonly body?: Template;
+  /** The maker's text; not there for the standard booklet. */
+  readonly body?: readonly Segment[];
   /** The first line that is not blank. */
   readonly start?: Place;
-  /** Workings blocks in the order of the text; `body` holds slots for them (slots.ts). */
-  readonly blocks: readonly (readonly WorkingsLine[])[];
-  /** Every line of `blocks`, so that each comes after those it is calculated from. */
-  readonly inOrder: readonly WorkingsLine[];
-  readonly templates: Readonly<Record<string, OwnTemplate>>;
+  /** Every line of the workings, so that each comes after those it is calculated from. */
+  readonly workings: readonly WorkingsLine[];
+  /** Wordings of chapters of the project's own, by the chapter's name. */
+  readonly templates: Readonly<Record<string, OwnText>>;
   /** Photographs that are asked for, by path, and where first. */
   readonly photographs: Readonly<Record<string, Place>>;
 }
@@ -50,8 +58,7 @@ export const THE_REST = "the-rest";
 export const STANDARD: Notebook = {
   file: "recipe.md",
   line: 1,
-  blocks: [],
-  inOrder: [],
+  workings: [],
   templates: {},
   photographs: {},
 };

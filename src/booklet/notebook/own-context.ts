@@ -1,9 +1,11 @@
-/** Answers of the workings, yes or no, put into the context beside the plan's values. */
-import type { Context } from "../template/render.ts";
+/** The template context of a plan with the maker's workings: answers, yes or no, stand beside the plan's values. */
+import { contextOf } from "../context.ts";
+import type { Context } from "../template/evaluate.ts";
+import type { Worked } from "./work.ts";
 
-/** A copy of the context in which every answer stands at its dotted name. */
-export function withAnswers(context: Context, answers: ReadonlyMap<string, boolean>): Context {
-  const whole: Record<string, unknown> = { ...context };
+/** @param figures the title of every figure that this garment has, by its name */
+export function ownContext({ plan, answers }: Worked, figures: Readonly<Record<string, string>>): Context {
+  const whole: Record<string, unknown> = { ...contextOf(plan), figures };
   for (const [name, answer] of answers) {
     const steps = name.split(".");
     const last = steps.pop() as string;

@@ -5,6 +5,7 @@ import type { Message, Place } from "../../recipe/message.ts";
 import { clipped, messageOf, type Problem, quoted } from "../../recipe/problem.ts";
 import { isNames, type Names, named, pathsOf } from "../template/shape.ts";
 import { inOrderOfNeed } from "./depend.ts";
+import { formulaProblem } from "./formula-problem.ts";
 import type { WorkingsLine } from "./notebook.ts";
 import { nameProblem } from "./own-names.ts";
 import type { Fence, Line } from "./scan.ts";
@@ -216,10 +217,3 @@ class Reader {
 
 const valueNames = (names: Names): string[] =>
   pathsOf(names).filter((path) => named(names, path) === "value");
-
-/** A formula's fault as a problem. */
-export const formulaProblem = (error: FormulaError): Problem => ({
-  code: "formula",
-  text: error.message,
-  ...(error.hint === undefined ? {} : { hint: error.hint }),
-});

@@ -10,13 +10,16 @@ import { type Named, treeOf } from "../template/shape.ts";
 import { type Template, TemplateError } from "../template/tree.ts";
 import { VOCABULARY } from "../template/vocabulary.ts";
 import { missingSignals } from "./caution-words.ts";
-import { chapterFaults } from "./chapter-lines.ts";
 import { faultMessage } from "./fault.ts";
 import { findImages } from "./images.ts";
-import { lift } from "./lift.ts";
-import { type Notebook, type OwnTemplate, THE_REST } from "./notebook.ts";
+import { lift, putIn } from "./lift.ts";
+import { locator } from "./locate.ts";
+import { type Notebook, type OwnText, THE_REST } from "./notebook.ts";
+import { CROSSED, ownText } from "./own-text.ts";
 import { readWorkings } from "./read-workings.ts";
 import { scan } from "./scan.ts";
+import { segmentsOf } from "./segments.ts";
+import { tagFaults } from "./tags.ts";
 import { fenceProblem, lineFault, type Span, textFault } from "./text-faults.ts";
 
 export interface ReadNotebook {
@@ -64,8 +67,8 @@ class Reader {
     this.line = line;
   }
 
-  body(text: string): Pick<Notebook, "body" | "start" | "blocks" | "inOrder"> {
-    if (text.trim() === "") return { blocks: [], inOrder: [] };
+  body(text: string): Pick<Notebook, "body" | "start" | "workings"> {
+    if (text.trim() === "") return { workings: [] };
     const span: Span = (line, column, length) => ({
       file: this.file,
       line: line + this.line - 1,
@@ -73,29 +76,34 @@ class Reader {
       length,
     });
     const start = startOf(text, span);
-    if (this.isUnusable(text, span)) return { body: [], start, blocks: [], inOrder: [] };
+    if (this.isUnusable(text, span)) return { body: [], start, workings: [] };
     const { lines, fences } = scan(text);
     const workings = fences.filter(({ info }) => info === "workings");
     for (const fence of fences) {
       const problem = fenceProblem(fence);
       if (problem) this.say(span(fence.open.number, 1, fence.open.text.length), problem);
     }
-    this.add(lines.flatMap((line) => lineFault(line, span) ?? []));
+    this.add(lines.flatMap((line, i) => lineFault(line, lines[i - 1], span) ?? []));
     const read = readWorkings(workings, VOCABULARY, (line, column, length) =>
       span(line.number, column, length),
     );
     for (const [name, kind] of read.given) this.given.set(name, kind);
     const lifted = lift(text, workings);
     const template = this.template(lifted, this.file, this.line, [...CHAPTERS, THE_REST]);
-    const faults = chapterFaults(template, lines);
+    const faults = tagFaults(template, lines);
     this.add([...read.messages, ...faults.map((fault) => faultMessage(fault, this.file, this.line))]);
     this.images(lifted, span);
+    const placeOf = locator(lines, span);
+    const isSound = !this.messages.some(({ level }) => level === "error");
+    const body = isSound
+      ? segmentsOf(putIn(template, read.blocks), (note) => ({ note: this.own(note, placeOf(note)) }))
+      : [];
     this.messages.sort(inOrder);
-    return { body: template, start, blocks: read.blocks, inOrder: read.inOrder };
+    return { body, start, workings: read.inOrder };
   }
 
   templates(own: readonly ProjectText[]): Notebook["templates"] {
-    const templates: Record<string, OwnTemplate> = {};
+    const templates: Record<string, OwnText> = {};
     for (const { file, text } of own) {
       const name = /([^/]+)\.md$/.exec(file)?.[1] ?? file;
       const span: Span = (line, column, length) => ({ file, line, column, length });
@@ -128,7 +136,7 @@ class Reader {
           hint: "keep the standard cautions, and write your own in recipe.md; or keep what they say here",
         });
       }
-      templates[name] = { file, template };
+      templates[name] = this.own(template, first);
     }
     return templates;
   }
@@ -146,6 +154,10 @@ class Reader {
       this.add([faultMessage(error, file, line)]);
       return [];
     }
+  }
+
+  private own(template: Template, place: Place): OwnText {
+    return ownText(template, place, () => this.say(place, CROSSED));
   }
 
   private images(text: string, span: Span): void {

@@ -2,8 +2,8 @@
 import { nearest } from "../../quantity/nearest.ts";
 import type { Message, Place } from "../../recipe/message.ts";
 import { messageOf, type Problem, quoted } from "../../recipe/problem.ts";
+import { FORBIDDEN } from "./lift.ts";
 import { type Fence, type Line, scan } from "./scan.ts";
-import { FORBIDDEN } from "./slots.ts";
 
 /** A place in the file from a line of the text, a column and a length. */
 export type Span = (line: number, column: number, length: number) => Place;
@@ -68,9 +68,23 @@ export function fenceProblem({ info, isClosed }: Fence): Problem | undefined {
     : undefined;
 }
 
-/** What is wrong with a line outside fenced blocks. */
-export function lineFault({ text, number, fenced }: Line, span: Span): Message | undefined {
+/** What is wrong with a line outside fenced blocks; `before` is the line above it. */
+export function lineFault(line: Line, before: Line | undefined, span: Span): Message | undefined {
+  const { text, number, fenced } = line;
   if (fenced) return undefined;
+  if (
+    /^ {0,3}(?:-+|=+)[ \t]*$/.test(text) &&
+    before &&
+    !before.fenced &&
+    /^ {0,3}[^\s|#>*+-]/.test(before.text)
+  ) {
+    const problem = {
+      code: "heading",
+      text: "the line above is underlined, and would become a heading",
+      hint: "write ## before a heading; leave a line empty above a rule",
+    };
+    return messageOf(problem, "", span(number, 1, text.length));
+  }
   if (/^ {0,3}#(?:[ \t]|$)/.test(text)) {
     const problem = {
       code: "heading",

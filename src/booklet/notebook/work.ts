@@ -6,9 +6,9 @@ import type { Message } from "../../recipe/message.ts";
 import { messageOf, type Problem, quoted } from "../../recipe/problem.ts";
 import type { Plan, Value } from "../../solve/plan.ts";
 import { shown } from "../../solve/shown.ts";
+import { formulaProblem } from "./formula-problem.ts";
 import type { Notebook, WorkingsLine } from "./notebook.ts";
 import { ownStyle } from "./own-style.ts";
-import { formulaProblem } from "./read-workings.ts";
 
 export interface Worked {
   /** The plan with the workings among its values. */
@@ -23,13 +23,13 @@ const ABOUT = "worked out in the recipe";
 
 /** Calculates every line in the order of need; a line whose needs could not be calculated is passed over. */
 export function work(plan: Plan, notebook: Notebook): Worked {
-  if (notebook.inOrder.length === 0) return { plan, answers: new Map(), messages: [] };
+  if (notebook.workings.length === 0) return { plan, answers: new Map(), messages: [] };
   const values = new Map(plan.values);
   const answers = new Map<string, boolean>();
   const messages: Message[] = [];
   const { recipe } = plan;
   const showing: Showing = { show: recipe.show, tape: recipe.tape, currency: recipe.work.price?.currency };
-  for (const line of notebook.inOrder) {
+  for (const line of notebook.workings) {
     if (!line.from.every((name) => values.has(name))) continue;
     const result = resultOf(line, values);
     if ("problem" in result) messages.push(messageAt(line, result.problem, result.at, result.length));

@@ -1,6 +1,7 @@
 /** A notebook under a recipe of the tests, read, worked out and written. */
 import { makeBooklet, type Own } from "../../../src/booklet/booklet.ts";
 import { type Section, writeSections } from "../../../src/booklet/notebook/compose.ts";
+import { ownContext } from "../../../src/booklet/notebook/own-context.ts";
 import { type ProjectText, readNotebook } from "../../../src/booklet/notebook/read.ts";
 import { type Worked, work } from "../../../src/booklet/notebook/work.ts";
 import { figuresOf } from "../../../src/figure/index.ts";
@@ -30,7 +31,9 @@ export function tryNotebook(
   const messages = [...read, ...worked.messages];
   const titles = Object.fromEntries(figuresOf(plan).map((name) => [name, `Title of ${name}`]));
   const isSound = !messages.some(({ level }) => level === "error");
-  const written = isSound ? writeSections(worked, notebook, titles) : { sections: [], messages: [] };
+  const written = isSound
+    ? writeSections(worked, notebook, ownContext(worked, titles))
+    : { sections: [], messages: [] };
   return {
     messages: [...messages, ...written.messages],
     sections: written.sections,

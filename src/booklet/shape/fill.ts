@@ -1,0 +1,139 @@
+/** A shape and a context -> HTML nodes: what parsing the rendered Markdown would give, without parsing it. */
+import type { Element, ElementContent } from "hast";
+import { answer, type Context, holds, itemsOf, outermost, type Scope } from "../template/evaluate.ts";
+import { printed } from "../template/printing.ts";
+import type { Attributes, Shape } from "./tree.ts";
+
+/** Makes the nodes of what a shape only names. */
+export interface Maker {
+  /** A printed text with number marks; `key` tells the place, list items included. */
+  printed(text: string, key: string): ElementContent[];
+  /** A drawing; none where the garment has none of that name. */
+  figure(name: string): ElementContent[];
+}
+
+/** Fills a shape. Throws TemplateError where a value that is not there is to be printed. */
+export function fillShape(shape: Shape, context: Context, maker: Maker): ElementContent[] {
+  const nodes = block(new Filling(context, maker).nodes(shape, outermost(context), ""));
+  while (nodes.length > 0 && isSpace(nodes.at(-1) as ElementContent)) nodes.pop();
+  while (nodes.length > 0 && isSpace(nodes[0] as ElementContent)) nodes.shift();
+  return nodes;
+}
+
+class Filling {
+  private readonly context: Context;
+  private readonly maker: Maker;
+
+  constructor(context: Context, maker: Maker) {
+    this.context = context;
+    this.maker = maker;
+  }
+
+  nodes(shape: Shape, scope: Scope, key: string): ElementContent[] {
+    const out: ElementContent[] = [];
+    for (const node of shape) {
+      if (typeof node === "string") out.push({ type: "text", value: node });
+      else if ("tag" in node) out.push(...this.element(node.tag, node.with, node.in, scope, key));
+      else if ("print" in node)
+        out.push(...this.maker.printed(printed(node.print, scope, this.context), `${node.n}${key}`));
+      else if ("if" in node)
+        out.push(
+          ...this.nodes(holds(answer(node.if, scope, this.context)) ? node.do : node.else, scope, key),
+        );
+      else if ("figure" in node) out.push(...this.maker.figure(node.figure));
+      else {
+        const items = itemsOf(answer(node.each, scope, this.context), scope);
+        if (items.length === 0) out.push(...this.nodes(node.else, scope, key));
+        for (const item of items) out.push(...this.nodes(node.do, item, `${key}.${item.index}`));
+      }
+    }
+    return out;
+  }
+
+  private element(
+    tagName: string,
+    attributes: Attributes | undefined,
+    within: Shape,
+    scope: Scope,
+    key: string,
+  ): Element[] {
+    const inside = this.nodes(within, scope, key);
+    const children = CONTAINERS.has(tagName) ? block(inside) : inline(inside, TRIMMED.has(tagName));
+    if (children.every(isSpace) && GOES_EMPTY.has(tagName)) return [];
+    return [{ type: "element", tagName, properties: { ...attributes } as Element["properties"], children }];
+  }
+}
+
+/** Elements that hold blocks: the texts between are line ends only. An item may hold either. */
+const CONTAINERS = new Set(["ul", "ol", "table", "thead", "tbody", "tr", "blockquote"]);
+/** Elements that are not there when nothing is in them. */
+const GOES_EMPTY = new Set(["p", "ul", "ol", "table", "tbody", "blockquote", "strong", "em"]);
+/** Elements whose text neither begins nor ends with a space. */
+const TRIMMED = new Set(["p", "h1", "h2", "h3", "h4", "h5", "h6", "td", "th", "li"]);
+const BLOCKS = new Set([
+  "p",
+  "ul",
+  "ol",
+  "table",
+  "blockquote",
+  "pre",
+  "figure",
+  "h1",
+  "h2",
+  "h3",
+  "h4",
+  "h5",
+  "h6",
+  "hr",
+  "section",
+  "div",
+]);
+
+const isSpace = (node: ElementContent): boolean => node.type === "text" && node.value.trim() === "";
+const isBlock = (node: ElementContent): boolean => node.type === "element" && BLOCKS.has(node.tagName);
+
+/** Lists side by side are one list, as Markdown has it; so are the bodies of a table. */
+const MERGES = new Set(["ul", "ol", "tbody"]);
+
+/** Blocks with one line end between, as a parser puts them. */
+function block(nodes: readonly ElementContent[]): ElementContent[] {
+  const out: ElementContent[] = [];
+  for (const node of nodes) {
+    const last = out.at(-1);
+    const before = last && isSpace(last) ? out.at(-2) : last;
+    if (
+      node.type === "element" &&
+      before?.type === "element" &&
+      before.tagName === node.tagName &&
+      MERGES.has(node.tagName)
+    ) {
+      if (before !== last) out.pop();
+      out[out.length - 1] = { ...before, children: block([...before.children, ...node.children]) };
+    } else if (!isSpace(node)) {
+      if (last?.type === "element") out.push({ type: "text", value: "\n" });
+      out.push(node);
+    } else if (!last || !isSpace(last)) out.push({ type: "text", value: "\n" });
+  }
+  return out;
+}
+
+/** Texts side by side are one; a line's end takes the spaces round it, and the ends of the whole have none. */
+function inline(nodes: readonly ElementContent[], trimmed: boolean): ElementContent[] {
+  if (nodes.some(isBlock)) return block(nodes);
+  const out: ElementContent[] = [];
+  for (const node of nodes) {
+    const last = out.at(-1);
+    if (node.type === "text" && last?.type === "text")
+      out[out.length - 1] = { type: "text", value: last.value + node.value };
+    else out.push(node);
+  }
+  return out
+    .map((node, i): ElementContent => {
+      if (node.type !== "text") return node;
+      let value = node.value.replace(/[ \t]*\n[ \t\n]*/g, "\n");
+      if (trimmed && i === 0) value = value.trimStart();
+      if (trimmed && i === out.length - 1) value = value.trimEnd();
+      return { type: "text", value };
+    })
+    .filter((node) => node.type !== "text" || node.value !== "");
+}

@@ -1,0 +1,134 @@
+/** What a page loads when something is to be worked out again. Gives itself to the page's script as `plainworkCore`. */
+
+import { html } from "../booklet/nodes.ts";
+import { printExactly } from "../quantity/print.ts";
+import { LENGTH } from "../quantity/quantity.ts";
+import type { Message } from "../recipe/message.ts";
+import type { Changes } from "../recipe/written.ts";
+import { exact } from "../solve/json.ts";
+import type { Value } from "../solve/plan.ts";
+import { Live, type Outcome, type PageData, type Units } from "./live/live.ts";
+import { patch } from "./live/patch.ts";
+
+/** One value as the page shows it. */
+export interface Working {
+  readonly name: string;
+  readonly shown: string;
+  readonly about: string;
+  readonly how: string;
+  readonly inNumbers: string;
+  readonly rule: string;
+  readonly source: Value["source"];
+  /** The value before it is rounded for printing, where printing rounds it. */
+  readonly exactly: string;
+  /** The recipe's key, for a measure. */
+  readonly path: string;
+  /** The values its formula names. */
+  readonly from: readonly string[];
+}
+
+export interface Shown {
+  readonly ok: boolean;
+  readonly messages: readonly Message[];
+}
+
+/** What the page's script asks of the core. */
+export interface Core {
+  /** Takes over a page: what stands in it is what was published. */
+  open(data: PageData, document: Document): Opened;
+}
+
+export interface Opened {
+  /** Works out and shows; with faults nothing in the page changes. */
+  show(changes: Changes, units: Units): Shown;
+  /** How a value that is shown was worked out. */
+  working(name: string): Working | undefined;
+  /** Every measure's text as it stands, changed or not, by its path. */
+  fields(): Readonly<Record<string, string>>;
+  /** Every value of the plan that is shown, exactly, as in plan.json. */
+  values(): Readonly<Record<string, string>>;
+}
+
+declare global {
+  var plainworkCore: Core | undefined;
+  var plainworkChapters: unknown;
+}
+
+/** The names in a formula, each once. */
+const namesIn = (formula: string): string[] => [
+  ...new Set(formula.match(/(?<![\w.])[a-z]\w*(?:\.\w+)*(?!\w|\s*\()/g)),
+];
+
+/** A length as it is, where it is printed on the nearest mark. */
+function unrounded({ quantity, shown }: Value, show: "in" | "cm"): string {
+  if (quantity.dim !== LENGTH) return "";
+  const exactly = printExactly(quantity, show);
+  return exactly === shown ? "" : exactly;
+}
+
+const wrapped = (outcome: Outcome & { plan: object }) => ({
+  main: html("main", {}, outcome.parts.nodes),
+  contents: outcome.parts.contents,
+});
+
+/** What stands in a page for each photograph that it shows. */
+const picturesIn = (document: Document): ReadonlyMap<string, string> =>
+  new Map(
+    [...document.querySelectorAll<HTMLImageElement>("img[data-photograph]")].map((image) => [
+      image.dataset.photograph ?? "",
+      image.getAttribute("src") ?? "",
+    ]),
+  );
+
+class Page implements Opened {
+  private readonly live: Live;
+  private readonly main: Element;
+  private readonly contents: Element;
+  private shown: Outcome & { plan: object };
+  private nodes: ReturnType<typeof wrapped>;
+
+  constructor(data: PageData, document: Document) {
+    this.live = new Live(data, picturesIn(document));
+    this.main = document.querySelector("main") as Element;
+    this.contents = document.querySelector("nav.contents") as Element;
+    const published = this.live.make({}, "");
+    if (!published.plan) throw new Error("the page's own recipe cannot be read");
+    this.shown = published;
+    this.nodes = wrapped(published);
+  }
+
+  show(changes: Changes, units: Units): Shown {
+    const outcome = this.live.make(changes, units);
+    if (!outcome.plan) return { ok: false, messages: outcome.messages };
+    const nodes = wrapped(outcome);
+    patch(this.main, this.nodes.main, nodes.main);
+    patch(this.contents, this.nodes.contents, nodes.contents);
+    this.shown = outcome;
+    this.nodes = nodes;
+    return { ok: true, messages: outcome.messages };
+  }
+
+  working(name: string): Working | undefined {
+    const value = this.shown.plan.values.get(name);
+    if (!value) return undefined;
+    const { shown, about, how, inNumbers, source, rule = "", path = "" } = value;
+    const from =
+      source === "formula" || source === "workings"
+        ? namesIn(how).filter((one) => this.shown.plan.values.has(one))
+        : [];
+    const exactly = unrounded(value, this.shown.plan.recipe.show);
+    return { name, shown, about, how, inNumbers, rule, source, path, from, exactly };
+  }
+
+  fields(): Readonly<Record<string, string>> {
+    return Object.fromEntries(this.shown.plan.recipe.fields.map(({ path, text }) => [path, text]));
+  }
+
+  values(): Readonly<Record<string, string>> {
+    return Object.fromEntries(
+      [...this.shown.plan.values].map(([name, { quantity }]) => [name, exact(quantity)]),
+    );
+  }
+}
+
+globalThis.plainworkCore = { open: (data, document) => new Page(data, document) };

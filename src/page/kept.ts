@@ -1,0 +1,68 @@
+/** What a reader enters in a booklet: kept in the browser, printed, and given out as a record. */
+
+/** Units to read in; "" is the recipe's own. */
+export type Units = "" | "in" | "cm";
+
+export interface Kept {
+  /** Measures changed, by the recipe's path. */
+  readonly changes: Readonly<Record<string, string>>;
+  /** Steps done: `gauging/3`. */
+  readonly ticked: readonly string[];
+  /** Notes by step, `gauging/3`. */
+  readonly notes: Readonly<Record<string, string>>;
+  /** Seconds of work by chapter. */
+  readonly seconds: Readonly<Record<string, number>>;
+  /** The chapter whose timer runs, and since when (milliseconds of the clock). */
+  readonly running?: { readonly chapter: string; readonly since: number };
+  /** What is said of the whole: by field name. */
+  readonly said: Readonly<Record<string, string>>;
+  readonly units: Units;
+  readonly large: boolean;
+}
+
+export const NOTHING_KEPT: Kept = {
+  changes: {},
+  ticked: [],
+  notes: {},
+  seconds: {},
+  said: {},
+  units: "",
+  large: false,
+};
+
+/** Longest text of one entry, and most entries of one kind, that are taken in. */
+export const LONGEST_TEXT = 20_000;
+const MOST_ENTRIES = 2000;
+
+const isBlock = (value: unknown): value is Record<string, unknown> =>
+  typeof value === "object" && value !== null && !Array.isArray(value);
+
+function entries<T>(value: unknown, fits: (one: unknown) => one is T): Record<string, T> {
+  if (!isBlock(value)) return {};
+  const kept = Object.entries(value)
+    .filter((entry): entry is [string, T] => fits(entry[1]) && entry[0] !== "__proto__")
+    .slice(0, MOST_ENTRIES);
+  return Object.fromEntries(kept);
+}
+
+const isText = (value: unknown): value is string => typeof value === "string" && value.length <= LONGEST_TEXT;
+const isSeconds = (value: unknown): value is number =>
+  typeof value === "number" && Number.isFinite(value) && value >= 0 && value < 1e8;
+
+/** Takes in what was kept; anything that is not as it should be is left out. Undefined when it is no such thing at all. */
+export function readKept(value: unknown): Kept | undefined {
+  if (!isBlock(value)) return undefined;
+  const { ticked, units, large, running } = value;
+  return {
+    changes: entries(value.changes, isText),
+    ticked: Array.isArray(ticked) ? ticked.filter(isText).slice(0, MOST_ENTRIES) : [],
+    notes: entries(value.notes, isText),
+    seconds: entries(value.seconds, isSeconds),
+    said: entries(value.said, isText),
+    ...(isBlock(running) && isText(running.chapter) && typeof running.since === "number"
+      ? { running: { chapter: running.chapter, since: running.since } }
+      : {}),
+    units: units === "in" || units === "cm" ? units : "",
+    large: large === true,
+  };
+}

@@ -1,0 +1,97 @@
+/** A booklet worked out again in the page, by the code that built it. */
+
+import { type Before, pictureOf } from "../../booklet/html.ts";
+import { type Notebook, STANDARD } from "../../booklet/notebook/notebook.ts";
+import type { Pictures } from "../../booklet/notebook/picture.ts";
+import { work } from "../../booklet/notebook/work.ts";
+import { bookletParts, type Parts } from "../../booklet/parts.ts";
+import { inches, millimetres } from "../../quantity/quantity.ts";
+import { recipeFromTree } from "../../recipe/from-tree.ts";
+import type { Message } from "../../recipe/message.ts";
+import type { EvidenceText, Recipe } from "../../recipe/recipe.ts";
+import { type Changes, changed, type Data, NOWHERE, treeOf } from "../../recipe/written.ts";
+import type { Plan } from "../../solve/plan.ts";
+import type { Reading } from "../../solve/sheet.ts";
+import { solve } from "../../solve/solve.ts";
+
+/** What a page carries of its recipe. */
+export interface PageData {
+  readonly written: Data;
+  readonly body: Recipe["body"];
+  readonly list?: EvidenceText;
+  /** What the maker wrote below the front matter; not there for the standard booklet. */
+  readonly notebook?: Notebook;
+  /** Photographs that are asked for and not shown in the page as published. */
+  readonly pictures?: Readonly<Record<string, string>>;
+}
+
+/** Units to read in; "" is the recipe's own. */
+export type Units = "" | "in" | "cm";
+
+export type Outcome =
+  | { readonly plan: Plan; readonly parts: Parts; readonly messages: readonly Message[] }
+  | { readonly plan?: undefined; readonly messages: readonly Message[] };
+
+const READINGS: Readonly<Record<"in" | "cm", Reading>> = {
+  in: { show: "in", tape: inches("1/16") },
+  cm: { show: "cm", tape: millimetres(1n) },
+};
+
+/** One recipe, read and worked out as often as wished. */
+export class Live {
+  private readonly data: PageData;
+  private readonly pictures: Pictures;
+  private readonly published: Partial<Record<Units, { before: Before; outcome: Outcome }>> = {};
+
+  /** @param pictures what stands in the page for each photograph that it shows */
+  constructor(data: PageData, pictures: Pictures = new Map()) {
+    this.data = data;
+    this.pictures = new Map([...pictures, ...Object.entries(data.pictures ?? {})]);
+  }
+
+  /** The booklet with these measures changed; the messages alone where they cannot be. */
+  make(changes: Changes, units: Units): Outcome {
+    const published = this.asPublished(units);
+    return Object.keys(changes).length === 0
+      ? published.outcome
+      : this.outcome(changes, units, published.before);
+  }
+
+  private asPublished(units: Units): { before: Before; outcome: Outcome } {
+    const known = this.published[units];
+    if (known) return known;
+    const outcome = this.outcome({}, units);
+    const made = { outcome, before: beforeOf(outcome) };
+    this.published[units] = made;
+    return made;
+  }
+
+  private outcome(changes: Changes, units: Units, before?: Before): Outcome {
+    const tree = treeOf(changed(this.data.written, changes));
+    const read = recipeFromTree(tree, NOWHERE, this.data.body, this.data.list);
+    if (!read.recipe) return { messages: read.messages };
+    const solved = solve(read.recipe, this.reading(read.recipe, units));
+    const messages = [...read.messages, ...solved.messages];
+    if (!solved.plan) return { messages };
+    const { notebook = STANDARD } = this.data;
+    const worked = work(solved.plan, notebook);
+    messages.push(...worked.messages);
+    if (worked.messages.length > 0) return { messages };
+    const parts = bookletParts(worked, before, { notebook, pictures: this.pictures });
+    return { plan: worked.plan, parts, messages };
+  }
+
+  private reading(recipe: Recipe, units: Units): Reading | undefined {
+    return units === "" || units === recipe.show ? undefined : READINGS[units];
+  }
+}
+
+function beforeOf(outcome: Outcome): Before {
+  if (!outcome.plan) return { chapters: new Map(), values: new Map(), figures: new Map() };
+  const { plan, parts } = outcome;
+  return {
+    chapters: parts.prints,
+    values: new Map([...plan.values].map(([name, { shown }]) => [name, shown])),
+    figures: new Map([...parts.figures].map(([name, figure]) => [name, pictureOf(figure)])),
+  };
+}
