@@ -33,10 +33,26 @@ describe("a notebook's sections", () => {
     expect(found.slice(1, -1)).toEqual(standard.filter((name) => name !== "keeping" && name !== "cautions"));
   });
 
-  it("an underlined heading begins a section too, and a heading in a block of code none", () => {
-    expect(names("{{> cautions}}\n\nTitle\n-----\n\nx\n\n```\n## not a title\n```\n")).toEqual([
+  it("a heading in a block of code begins none; an underlined one is an error", () => {
+    expect(names("{{> cautions}}\n\n## Title\n\nx\n\n```\n## not a title\n```\n")).toEqual([
       "cautions",
       "note-1",
+    ]);
+    expect(brief(tryNotebook("Title\n-----\n\nx\n").messages)).toEqual(["2:1 heading"]);
+    expect(brief(tryNotebook("{{> the-rest}}\n\nText.\n\n-----\n\n| a |\n|---|\n| b |\n").messages)).toEqual(
+      [],
+    );
+  });
+
+  it("a heading may depend on the garment", () => {
+    const body =
+      "{{> cautions}}\n{{#if is.gauged}}\n## Gauged\n\nx\n{{else}}\n## Not\n{{/if}}\n## Both\n\n{{#if is.hoop}}y{{/if}}\n{{> hem}}\n";
+    const { sections } = tryNotebook(body);
+    expect(sections.map(({ name, markdown }) => `${name} ${markdown.split("\n")[0]}`)).toEqual([
+      expect.stringContaining("cautions"),
+      "note-1 ## Gauged",
+      "note-2 ## Both",
+      expect.stringContaining("hem"),
     ]);
   });
 
@@ -56,7 +72,9 @@ describe("a notebook's sections", () => {
     ["{{> gaugin}}\n", ["1:5 unknown-chapter"]],
     ["{{> the-rest}}\n{{> the-rest}}\n", ["2:1 chapter-twice"]],
     ["\n\nWords only.\n", ["3:1 no-chapters"]],
-    ["{{#each sections}}\n{{> hem}}\n{{/each}}\n", ["1:1 cautions-left-out", "2:1 chapter-twice"]],
+    ["{{#each sections}}\n{{> hem}}\n{{/each}}\n", ["2:1 chapter-place"]],
+    ['Text {{figure "hem"}}\n', ["1:6 figure-place"]],
+    ["[{{skirt.round}}]({{#if is.gauged}}#hem{{else}}#band{{/if}})\n\n{{> the-rest}}\n", ["1:1 crossed"]],
   ] as [string, string[]][])("%j: %j", (body, wanted) => {
     expect(brief(tryNotebook(body).messages).filter((text, i, all) => all.indexOf(text) === i)).toEqual(
       expect.arrayContaining(wanted),
