@@ -20,8 +20,13 @@ export function edgeLaws({ json, plan, law, same, value, has }: Checks): void {
   const near = share.compare("1/2") > 0 ? new Fraction(1n).sub(share) : share;
   same(value("opening.fromFront"), near.mul(value("waist.seam")), "the opening from centre front");
   const slit = json.seams.some(({ kind }) => kind === "slit");
+  // A slit's place is the one asked for; once the edge is made, tests/solve/made.test.ts holds it against the plan before.
   const part =
-    slit && opening.fromCentre ? value("attach.opening.fromCentre") : near.mul(value("waist.planned"));
+    slit && opening.fromCentre
+      ? value("attach.opening.fromCentre")
+      : has("opening.planned")
+        ? value("opening.planned")
+        : near.mul(value("waist.planned"));
   const planned = value("waist.planned");
   const pieces = json.layout.pieces;
 

@@ -1,6 +1,19 @@
 /** Random valid recipes for property tests: what makers might write, in inches or centimetres. */
 import fc from "fast-check";
+import { printExactly } from "../src/quantity/print.ts";
+import { inches as inInches, sum } from "../src/quantity/quantity.ts";
+import { readLength } from "../src/quantity/read.ts";
 import { type Keys, recipeText } from "./recipes.ts";
+
+/** Lengths added up, as a maker writes the sum. */
+function lengthOf(show: "in" | "cm", ...lengths: (string | null)[]): string {
+  const parts = lengths.map((text) => {
+    const reading = readLength(text ?? "0 in");
+    if (!reading.ok) throw new Error(reading.error);
+    return reading.value;
+  });
+  return printExactly(sum(inInches("0"), ...parts), show);
+}
 
 const inches = (least: number, most: number, parts = 8) =>
   fc.integer({ min: least * parts, max: most * parts }).map((n) => {
@@ -238,7 +251,14 @@ function keysIn(show: "in" | "cm", r: Ranges): fc.Arbitrary<Keys> {
           ...(x.stay ? { stay: { thickness: x.stay } } : {}),
           ...x.setting,
         },
-        attach: { to, band: { from: x.bandFrom }, ...piping, "placket-hooks": x.hooks, opening },
+        attach: {
+          to,
+          made: x.made ? lengthOf(show, x.waist, x.ease, x.made) : null,
+          band: { from: x.bandFrom },
+          ...piping,
+          "placket-hooks": x.hooks,
+          opening,
+        },
         ...(Object.keys(x.price).length > 0 ? { work: { price: x.price } } : {}),
       };
     });

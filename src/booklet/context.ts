@@ -1,5 +1,5 @@
 /** The template context: the plan's values and lists, ready to print, under the names a chapter may use. */
-import { decimal, printFine, printOnTape, printPart, vulgar } from "../quantity/print.ts";
+import { decimal, printExactly, printFine, printOnTape, printPart, vulgar } from "../quantity/print.ts";
 import {
   add,
   compare,
@@ -12,7 +12,7 @@ import {
   type Quantity,
   sub,
 } from "../quantity/quantity.ts";
-import { nearestWhole } from "../quantity/tape.ts";
+import { nearestWhole, roundTo } from "../quantity/tape.ts";
 import { exact } from "../solve/json.ts";
 import type { GaugedSection, Plan, Stage, TrialRow } from "../solve/plan.ts";
 import { biteAfter } from "../solve/sensitivity.ts";
@@ -24,6 +24,7 @@ import { estimatesContext, isEstimated } from "./estimates.ts";
 import { evidenceContext } from "./evidence.ts";
 import { flagsOf } from "./flags.ts";
 import { hasLonger } from "./gauging-flags.ts";
+import { notCounted } from "./not-counted.ts";
 import { notionsOf } from "./notions.ts";
 import { pleatWords, seamsInPleats } from "./pleat-words.ts";
 import { Printed } from "./printed.ts";
@@ -75,6 +76,7 @@ export function contextOf(plan: Plan): Context {
     stay: recipe.fullness.stay?.name ?? (recipe.fullness.stay ? "the stay" : undefined),
     stayDepth: stayDepth(plan),
     opening: plan.opening.station,
+    notCounted: notCounted(plan),
     ...pleatWords(plan),
     longSide: plan.gauged.find((section) => section.longSide)?.longSide,
     ...edgeWords(plan),
@@ -198,13 +200,14 @@ function trialContext(row: TrialRow, plan: Plan) {
     "keep-tight":
       "goes on, but hard to even and to whip: in thin cloth keep the bites; else take longer ones",
     longer: "cannot close: take longer bites",
-    none: "nothing fits: take a breadth out, a thinner stay, or gauge less of the waist",
+    none: `nothing fits: take a breadth out, ${plan.recipe.fullness.stay ? "a thinner stay" : "thinner cloth"}, or gauge less of the waist`,
   };
   const change = row.change;
   const stays = row.verdict === "keep" || (row.verdict === "keep-tight" && !hasLonger(row, plan));
   const noLonger = `goes on, but hard to even and to whip; no longer bite fits: keep these${plan.recipe.fullness.stay ? ", or leave out the stay" : ""}`;
   return {
-    measures: printOnTape(row.measures, { show, tape }),
+    // Down to a mark, as the target: what is printed as closing does close.
+    measures: printExactly(roundTo(row.measures, tape, "down"), show),
     change: isZero(change)
       ? "just closes"
       : `${compare(change, plain(0n)) > 0 ? "+" : "-"}${decimal(change.value.abs().mul(100), 0)} %`,
@@ -240,7 +243,11 @@ function piecesContext(plan: Plan, onTape: (q: Quantity) => string) {
 }
 
 /** "10 min to 15 min"; one time where both ends print alike. */
-const span = (low: string, high: string): string => (low === high ? low : `${low} to ${high}`);
+const span = (low: string, high: string): string => {
+  const words = low === "0 min" ? `under ${TIME_STEP_MINUTES} min` : low;
+  if (low === high) return words;
+  return low === "0 min" ? `up to ${high}` : `${low} to ${high}`;
+};
 
 /** Stage times on five minutes, so rounded that they add up to the printed whole. */
 function stagesContext(stages: readonly Stage[]) {

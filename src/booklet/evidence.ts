@@ -61,12 +61,12 @@ export function evidenceFlags({ recipe, values }: Plan) {
 export function evidenceContext({ recipe }: Plan) {
   const counts = new Map<Setting, number>();
   for (const { set } of countedRows(recipe)) counts.set(set, (counts.get(set) ?? 0) + 1);
-  const { method, zones } = recipe.fullness;
+  const { method } = recipe.fullness;
   return {
     tally: [...counts]
       .sort(([a, m], [b, n]) => n - m || (a < b ? -1 : 1))
       .map(([set, count]) => ({ set: SET_WORDS[set], count: String(count) })),
-    chosenSetting: zones ? "in zones" : SET_WORDS[method ?? "gauged"],
+    chosenSetting: SET_WORDS[method ?? "gauged"],
     skippedRows: String(recipe.evidence?.skipped ?? 0),
   };
 }

@@ -14,6 +14,9 @@ const minutes = (plan: Plan, name: string): bigint => {
 
 const duration = (total: bigint): string => `PT${total / 60n}H${total % 60n}M`;
 
+const isFigure = (node: ElementContent): boolean => node.type === "element" && node.tagName === "figure";
+
+/** The text of every step; a picture inside it has words of its own that are not the step's. */
 function stepsOf(chapter: Element): string[] {
   const lists = chapter.children.filter(
     (node): node is Element =>
@@ -23,7 +26,7 @@ function stepsOf(chapter: Element): string[] {
     .flatMap((list) => list.children)
     .filter((node): node is Element => node.type === "element");
   return items.map((item) =>
-    textOf(item.children as ElementContent[])
+    textOf((item.children as ElementContent[]).filter((node) => !isFigure(node)))
       .replace(/\s+/g, " ")
       .trim(),
   );

@@ -15,13 +15,14 @@ export interface Notion {
 /** The list, in the order of use. Amounts carry number marks. */
 export function notionsOf(plan: Plan): Notion[] {
   const { recipe, values } = plan;
+  const facing = recipe.skirt.hem.kind === "faced" && recipe.skirt.hem.cloth === "own";
   const value = (name: string): string => marked(name, values.get(name)?.shown ?? "");
   const list: Notion[] = [
     {
       thing: recipe.cloth.name,
       amount: `${value("cloth.buy")}, ${value("cloth.width")} wide${isEstimated(plan) ? SHORT_MARK : ""}`,
       where: [
-        `breadths, ${recipe.attach.to === "bodice-edge" ? "" : "band, "}${recipe.attach.piping ? "piping, " : ""}placket`,
+        `breadths, ${recipe.attach.to === "bodice-edge" ? "" : "band, "}${recipe.attach.piping ? "piping, " : ""}${facing ? "facing, " : ""}placket`,
         ...trimsOfCloth(plan),
       ].join(", "),
       kind: "supply",
@@ -33,7 +34,7 @@ export function notionsOf(plan: Plan): Notion[] {
   if (recipe.skirt.hem.kind === "faced" && recipe.skirt.hem.cloth === "other") {
     add(
       "facing cloth",
-      `strips ${value("facing.depth")} deep, altogether ${value("facing.length")}, of cloth ${value("cloth.width")} wide`,
+      `${value("facing.buy")} if it is ${value("cloth.width")} wide: strips ${value("facing.depth")} deep, altogether ${value("facing.length")}`,
       "hem facing",
     );
   }

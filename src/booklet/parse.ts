@@ -1,5 +1,5 @@
 /** Markdown -> HTML tree: remark with the table extension only, sanitized. Not in the page: there chapters are parsed already. */
-import type { Root } from "hast";
+import type { Element, ElementContent, Root, RootContent } from "hast";
 import type { Root as MdRoot } from "mdast";
 import { gfmTableFromMarkdown } from "mdast-util-gfm-table";
 import { gfmTable } from "micromark-extension-gfm-table";
@@ -26,4 +26,26 @@ const pipeline = unified()
 export const parseMarkdown = (markdown: string): MdRoot => pipeline.parse(markdown) as MdRoot;
 
 /** Sanitized HTML nodes, each with the place in the Markdown it came from. */
-export const parseToHtml = (markdown: string): Root => pipeline.runSync(pipeline.parse(markdown)) as Root;
+export const parseToHtml = (markdown: string): Root => {
+  const tree = pipeline.runSync(pipeline.parse(markdown)) as Root;
+  return { ...tree, children: tree.children.map(tightened) };
+};
+
+const isParagraph = (node: ElementContent): node is Element =>
+  node.type === "element" && node.tagName === "p";
+
+const holdsImage = ({ children }: Element): boolean =>
+  children.length === 1 && children[0]?.type === "element" && children[0].tagName === "img";
+
+/** A step with a figure makes Markdown's whole list loose: its items' only paragraphs of text become plain text again. */
+function tightened<Node extends RootContent>(node: Node): Node {
+  if (node.type !== "element") return node;
+  const children = node.children.map(tightened);
+  const texts = children.filter((child) => isParagraph(child) && !holdsImage(child));
+  if (node.tagName !== "li" || texts.length !== 1) return { ...node, children };
+  const kept = children.filter((child) => child.type !== "text" || child.value.trim() !== "");
+  return {
+    ...node,
+    children: kept.flatMap((child) => (child === texts[0] ? (child as Element).children : [child])),
+  };
+}

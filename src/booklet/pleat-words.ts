@@ -44,9 +44,15 @@ export function pleatWords(plan: Plan) {
   };
 }
 
-/** "2 1/2 in left flat; then 11 1/4 in gauged, 72 pleats": one half, gauged sections side by side taken together. */
+/**
+ * "2 1/2 in left flat, then 11 1/4 in gauged in 72 pleats": one half, gauged sections side by side taken together. Where
+ * the halves are gauged in unlike counts, because the opening parts a section, no count is said.
+ */
 function halfInWords(sections: readonly Section[], plan: Plan): string {
   const showing = { show: plan.recipe.show, tape: plan.recipe.tape };
+  const gaugedOf = (side: "left" | "right"): number =>
+    plan.gauged.filter(({ half }) => half === side).reduce((sum, { pleats }) => sum + pleats, 0);
+  const alike = gaugedOf("left") === gaugedOf("right");
   const parts: { set: Section["set"]; waist: Quantity; pleats: Quantity }[] = [];
   for (const section of sections) {
     const pleats =
@@ -65,7 +71,7 @@ function halfInWords(sections: readonly Section[], plan: Plan): string {
       const length = printPart(waist, showing);
       if (set === "flat") return `${length} left flat`;
       const count = vulgar(pleats.value);
-      if (set === "gauged") return `${length} gauged in ${count} pleats`;
+      if (set === "gauged") return alike ? `${length} gauged in ${count} pleats` : `${length} gauged`;
       return `${length} laid in ${count} ${count === "1" ? PLEAT_NAMES[set].replace(/s$/, "") : PLEAT_NAMES[set]}`;
     })
     .join(", then ");

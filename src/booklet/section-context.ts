@@ -1,7 +1,8 @@
 /** Sections as a chapter prints them: gauged ones with their bites, pleated ones with faces and depths. */
+import { betweenPins } from "../figure/between-pins.ts";
 import { printFine, printOnTape, printPart, vulgar } from "../quantity/print.ts";
 import { add, div, equal, isZero, min, plain, type Quantity, sub } from "../quantity/quantity.ts";
-import { nearestWhole, tally } from "../quantity/tape.ts";
+import { tally } from "../quantity/tape.ts";
 import type { GaugedSection, Plan, PleatedSection, Section } from "../solve/plan.ts";
 import { PLEAT_NAMES } from "../solve/pleat.ts";
 import { onPartBand } from "./edge.ts";
@@ -18,7 +19,6 @@ export function gaugedContext(section: GaugedSection, plan: Plan, length: Print,
   const drawn = plan.recipe.fullness.thread === "drawn-along" ? section.waist : section.cloth;
   const threadEnds = (plan.values.get("fullness.threadEnds") as { quantity: Quantity }).quantity;
   const thread = { value: add(drawn, threadEnds).value.mul(strands.value), dim: drawn.dim };
-  const quarter = div(plain(section.pleats), plain(4n));
   const outside = whole.filter((_, i) => i % 2 === 0);
   const inside = whole.filter((_, i) => i % 2 === 1);
   const last = section.bites.at(-1) as Quantity;
@@ -47,7 +47,7 @@ export function gaugedContext(section: GaugedSection, plan: Plan, length: Print,
     shortText: `${tallied(inside, length)}${rest}`,
     thread: printOnTape(thread, { show: plan.recipe.show, tape: plan.recipe.tape }),
     checkpoints: checkpoints(section, length),
-    betweenMarks: quarter.value.d === 1n ? vulgar(quarter.value) : `about ${nearestWhole(quarter.value).n}`,
+    betweenMarks: betweenPins(section.pleats),
   };
 }
 

@@ -1,16 +1,14 @@
 /** The whole half of the skirt in the balance figure, to scale. */
 import type { Plan, Station } from "../solve/plan.ts";
-import { dimension } from "./dimension.ts";
+import { arrow, dimension } from "./dimension.ts";
 import type { Drawing } from "./drawing.ts";
-import { acrossOf, drawEnds, drawTop, LEFT, levelLine, NAME, WIDE } from "./flat-half.ts";
+import { acrossOf, drawEnds, drawTop, isCrowded, LEFT, levelLine, NAME, WIDE } from "./flat-half.ts";
 import type { Half } from "./half.ts";
 import type { Side } from "./labels.ts";
-import { LETTERING, PICTURE } from "./language.ts";
+import { PICTURE } from "./language.ts";
 import { pen, penOf, printer, shownOf } from "./measure.ts";
+import { letterOf, nameRow } from "./row.ts";
 import type { Point } from "./svg.ts";
-
-/** Tallest flat skirt in the picture. */
-const TALLEST = 260;
 
 interface Upright {
   readonly x: number;
@@ -29,11 +27,26 @@ function besides(half: Half, at: number, across: (at: number) => number): Uprigh
     : { x, sides: ["on", ...toward] };
 }
 
-/** The half at one scale both ways: hem, seams, opening, and how far up from the hem each place is measured. */
-export function drawSkirt(drawing: Drawing, plan: Plan, half: Half): void {
+export interface Skirt {
+  /** The tallest it may be on the page. */
+  readonly tallest: number;
+  /** Measures stand in a list below, not beside their arrows. */
+  readonly listed: boolean;
+}
+
+interface Flat {
+  readonly top: number;
+  readonly hem: number;
+  /** Units to an inch. */
+  readonly scale: number;
+  readonly listed: boolean;
+}
+
+/** The half at one scale both ways, no taller than it may be: hem, seams, opening, and how far up from the hem each place is measured. */
+export function drawSkirt(drawing: Drawing, plan: Plan, half: Half, { tallest, listed }: Skirt): void {
   const across = acrossOf(half);
   const height = penOf(plan, "breadths.cut") - penOf(plan, "hem.allowance");
-  const scale = Math.min(WIDE / half.round, TALLEST / height);
+  const scale = Math.min(WIDE / half.round, tallest / height);
   const top = drawing.bottom + 34;
   const hem = top + height * scale;
   drawTop(drawing, half, top, scale);
@@ -50,24 +63,36 @@ export function drawSkirt(drawing: Drawing, plan: Plan, half: Half): void {
     }
     if (kind !== "seam") drawOpening(drawing, plan, { x, y: top }, from);
   }
+  measureUp(drawing, plan, half, { top, hem, scale, listed: listed || isCrowded(half) });
+  drawing.settle();
+}
+
+/**
+ * How far up from the hem each station is measured, and its name and place in a row under the hem. A list has
+ * them instead where there is no room: then letters stand in the row.
+ */
+function measureUp(drawing: Drawing, plan: Plan, half: Half, { top, hem, scale, listed }: Flat): void {
+  const across = acrossOf(half);
+  const up = (station: Station): string => printer(plan).tape(station.finishedMark);
+  const names = half.stations.map((station, i) => ({
+    text: listed ? letterOf(i) : nameAndPlace(plan, half, station),
+    at: { x: across(station.fromFront), y: hem },
+  }));
+  nameRow(drawing, names, hem + 11, NAME);
   for (const [i, station] of half.stations.entries()) {
     const { x, sides } = besides(half, station.fromFront, across);
-    const turned = top + pen(station.turnDown) * scale;
-    dimension(drawing, { x, y: hem }, { x, y: turned }, printer(plan).tape(station.finishedMark), {
-      sides,
-      width: 76,
-      at: i % 2 === 0 ? 0.62 : 0.4,
-    });
-  }
-  for (const station of half.stations) {
-    const x = across(station.fromFront);
-    drawing.label(
-      nameAndPlace(plan, half, station),
+    const [foot, head] = [
       { x, y: hem },
-      { stand: { x, y: hem + 6 }, sides: ["below"], width: NAME, size: LETTERING.small, leader: "always" },
-    );
+      { x, y: top + pen(station.turnDown) * scale },
+    ];
+    if (listed) arrow(drawing, foot, head, true);
+    else dimension(drawing, foot, head, up(station), { sides, width: 76, at: i % 2 === 0 ? 0.62 : 0.4 });
   }
-  drawing.settle();
+  if (listed)
+    for (const [i, station] of half.stations.entries())
+      drawing.note(`${letterOf(i)}: ${nameAndPlace(plan, half, station)}, up from the hem ${up(station)}`, {
+        above: 3,
+      });
 }
 
 /** Left unsewn from the cut top: an open edge with a bar at its end. */

@@ -9,7 +9,16 @@ import type { Figure } from "./figure.ts";
 import { type Half, halfOf } from "./half.ts";
 import { printer, shownOf } from "./measure.ts";
 
+/** Tallest flat skirt and deepest turn-down in the picture: where both halves are drawn, each has less. */
+const ROOM = { one: { skirt: 260, strip: 84 }, each: { skirt: 190, strip: 60 } } as const;
+
+/** Measures stand beside their arrows; where they would not all find room, letters do and a list has the measures. */
 export function drawBalance(plan: Plan): Drawing {
+  const drawing = drawHalves(plan, false);
+  return drawing.labels.lost > 0 ? drawHalves(plan, true) : drawing;
+}
+
+function drawHalves(plan: Plan, listed: boolean): Drawing {
   const drawing = new Drawing("balance");
   drawing.heading("Right side of the cloth, opened flat. Cut top upwards, hem at the foot.");
   const unlike = plan.recipe.wearer.unlikeSides;
@@ -20,8 +29,9 @@ export function drawBalance(plan: Plan): Drawing {
   for (const side of sides) {
     const other = unlike ? "" : " The other half is the same, turned about.";
     drawing.note(`The wearer's ${side} half, to scale in both directions.${other}`, { above: 8 });
-    drawSkirt(drawing, plan, halfOf(plan, side));
-    if (!level) drawStrip(drawing, plan, halfOf(plan, side));
+    const room = unlike ? ROOM.each : ROOM.one;
+    drawSkirt(drawing, plan, halfOf(plan, side), { tallest: room.skirt, listed });
+    if (!level) drawStrip(drawing, plan, halfOf(plan, side), room.strip);
   }
   if (level) drawing.note(`Turned down ${shownOf(plan, "turnDown.front")} all round.`);
   drawing.note(

@@ -26,25 +26,28 @@ export function grown(box: Box, by: number): Box {
 /** Less than this share of a segment is a touch, not a crossing. */
 const TOUCH = 1e-6;
 
-/** The share of a segment that lies inside a box, from and to as parts of its length; undefined if none does. */
+/**
+ * The share of a segment that lies inside a box, from and to as parts of its length; undefined if none does. Most
+ * segments lie wholly to one side of the box and are turned away first.
+ */
 export function inside({ from, to }: Segment, box: Box): readonly [number, number] | undefined {
-  let start = 0;
-  let end = 1;
-  const sides: readonly (readonly [number, number, number, number])[] = [
-    [from.x, to.x - from.x, box.x, box.x + box.width],
-    [from.y, to.y - from.y, box.y, box.y + box.height],
-  ];
-  for (const [at, way, low, high] of sides) {
-    if (way === 0) {
-      if (at <= low || at >= high) return undefined;
-      continue;
-    }
-    const a = (low - at) / way;
-    const b = (high - at) / way;
-    start = Math.max(start, Math.min(a, b));
-    end = Math.min(end, Math.max(a, b));
-  }
+  const { x, y, width, height } = box;
+  if ((from.x <= x && to.x <= x) || (from.y <= y && to.y <= y)) return undefined;
+  if ((from.x >= x + width && to.x >= x + width) || (from.y >= y + height && to.y >= y + height))
+    return undefined;
+  const [left, right] = between(from.x, to.x, x, x + width);
+  const [top, foot] = between(from.y, to.y, y, y + height);
+  const start = Math.max(0, left, top);
+  const end = Math.min(1, right, foot);
   return end - start > TOUCH ? [start, end] : undefined;
+}
+
+/** The share of the way from one number to another that lies between two bounds. A standing number is between them by now. */
+function between(from: number, to: number, low: number, high: number): readonly [number, number] {
+  if (from === to) return [0, 1];
+  const a = (low - from) / (to - from);
+  const b = (high - from) / (to - from);
+  return a < b ? [a, b] : [b, a];
 }
 
 /** What is left of a segment outside a box: none, one or two pieces. */

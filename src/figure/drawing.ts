@@ -1,12 +1,13 @@
 /** One drawing in the making: lines and fillings are put down, labels wait for their places, notes follow below. */
-import type { Element } from "hast";
 import type { Box, Segment } from "./box.ts";
 import type { Figure, FigureName } from "./figure.ts";
+import { Ink } from "./ink.ts";
 import { drawKey } from "./key.ts";
 import { Labels, type Placed, type Wish } from "./labels.ts";
-import { type Filling, fillingId, LETTERING, LINES, type LineKind, PICTURE, patternOf } from "./language.ts";
+import { type Filling, LETTERING, type LineKind, PICTURE } from "./language.ts";
 import { linesOf, widthOf } from "./lettering.ts";
-import { type Attributes, el, type Point, rectangle, through } from "./svg.ts";
+import { el, type Point, rectangle } from "./svg.ts";
+import { Words } from "./words.ts";
 
 interface Waiting {
   readonly wish: Wish;
@@ -19,10 +20,8 @@ export class Drawing {
   readonly labels = new Labels();
   /** Everything so far ends above this line. */
   bottom: number = PICTURE.margin;
-  private readonly shapes: Element[] = [];
-  private readonly lettering: Element[] = [];
-  private readonly usedLines = new Set<LineKind>();
-  private readonly usedFillings = new Set<Filling>();
+  private readonly ink = new Ink();
+  private readonly words = new Words();
   private waiting: Waiting[] = [];
 
   constructor(name: FigureName) {
@@ -36,40 +35,42 @@ export class Drawing {
 
   /** A line of one kind through points. Labels keep off it unless it is `soft`. */
   line(kind: LineKind, points: readonly Point[], { soft = false, closed = false } = {}): void {
-    this.usedLines.add(kind);
-    this.shapes.push(el("path", { d: through(points, closed), ...LINES[kind].attributes }));
+    this.ink.line(kind, points, closed);
     for (const { y } of points) this.reach(y);
     if (!soft) this.avoid(closed ? [...points, points[0] as Point] : points);
+  }
+
+  /** Several lines of one kind. Labels keep off them unless they are `soft`. */
+  lines(kind: LineKind, many: readonly (readonly Point[])[], how: { readonly soft?: boolean } = {}): void {
+    for (const points of many) this.line(kind, points, how);
   }
 
   /** Labels keep off these lines. */
   avoid(points: readonly Point[]): void {
     for (let i = 1; i < points.length; i += 1) {
-      this.labels.lines.push({ from: points[i - 1] as Point, to: points[i] as Point });
+      this.labels.avoid({ from: points[i - 1] as Point, to: points[i] as Point });
     }
   }
 
   /** Labels keep out of this area while there is other room. */
   keepClear(box: Box): void {
-    this.labels.areas.push(box);
+    this.labels.keepClear(box);
   }
 
   /** An area filled with one of the patterns; several outlines leave holes. */
   fill(filling: Filling, d: string): void {
-    this.usedFillings.add(filling);
-    const fill = `url(#${fillingId(this.name, filling)})`;
-    this.shapes.push(el("path", { d, fill, fillRule: "evenodd", stroke: "none" }));
+    this.ink.fill(filling, d);
   }
 
   /** A small solid dot, such as a needle mark. */
-  dot({ x, y }: Point, radius: number, attributes: Attributes = {}): void {
-    this.shapes.push(el("circle", { cx: x, cy: y, r: radius, fill: "currentColor", ...attributes }));
-    this.reach(y + radius);
+  dot(at: Point, radius: number): void {
+    this.ink.dot(at, radius);
+    this.reach(at.y + radius);
   }
 
-  /** A solid shape without outline, such as an arrow's head. */
+  /** A solid shape without outline, such as an arrow's head. One that turns the other way inside another leaves a hole. */
   solid(points: readonly Point[]): void {
-    this.shapes.push(el("path", { d: through(points, true), fill: "currentColor", stroke: "none" }));
+    this.ink.solid(points);
   }
 
   /** A label that waits for its place until the drawing round it is done. */
@@ -103,12 +104,17 @@ export class Drawing {
       width,
       height: lines.length * size * LETTERING.line,
     };
-    this.set(lines, size, box, bold);
+    this.set(lines, size, box, { bold });
     this.labels.top = this.bottom + 2;
   }
 
-  /** Lettering in a place of its own, from the left; labels keep clear of it. */
-  set(lines: readonly string[], size: number, box: Box, bold = false): void {
+  /** Lettering in a place of its own, from the left or about its middle; labels keep clear of it. */
+  set(
+    lines: readonly string[],
+    size: number,
+    box: Box,
+    { bold = false, anchor = "start" }: { bold?: boolean; anchor?: "start" | "middle" } = {},
+  ): void {
     const placed: Placed = {
       wish: { text: lines.join(" "), at: box, bold },
       lines,
@@ -117,17 +123,18 @@ export class Drawing {
       leader: undefined,
     };
     this.labels.fix(placed);
-    this.write(placed, "start");
+    this.write(placed, anchor);
   }
 
   heading(text: string): void {
     this.note(text, { bold: true, above: this.bottom > PICTURE.margin ? 12 : 0 });
   }
 
-  /** Finishes: the key of the lines and fillings used, title, description. */
-  finish(title: string, description: string): Figure {
+  /** Finishes: the key of the lines and fillings used (unless the labels say it all), title, description. */
+  finish(title: string, description: string, { key = true } = {}): Figure {
     this.settle();
-    drawKey(this, this.usedLines, this.usedFillings);
+    const { lines, fillings } = this.ink.used;
+    if (key) drawKey(this, lines, fillings);
     const ids = [`fig-${this.name}-title`, `fig-${this.name}-desc`] as const;
     const clear = `fig-${this.name}-clear`;
     const height = Math.ceil(this.bottom + PICTURE.margin);
@@ -143,11 +150,11 @@ export class Drawing {
         el("title", { id: ids[0] }, [title]),
         el("desc", { id: ids[1] }, [description]),
         el("defs", {}, [
-          ...[...this.usedFillings].map((filling) => patternOf(this.name, filling)),
+          ...this.ink.patterns(this.name),
           el("clipPath", { id: clear }, [el("path", { d: this.besideLabels(height), clipRule: "evenodd" })]),
         ]),
-        el("g", { clipPath: `url(#${clear})` }, this.shapes),
-        el("g", { fill: "currentColor", stroke: "none" }, this.lettering),
+        el("g", { clipPath: `url(#${clear})` }, this.ink.elements(this.name)),
+        el("g", { fill: "currentColor" }, this.words.elements()),
       ],
     );
     return { name: this.name, title, description, svg };
@@ -168,24 +175,8 @@ export class Drawing {
     this.dot(leader.to, 1.3);
   }
 
-  private write({ lines, size, box, wish }: Placed, anchor: "start" | "middle" = "middle"): void {
-    const x = anchor === "start" ? box.x : box.x + box.width / 2;
-    for (const [i, words] of lines.entries()) {
-      const y = box.y + (i + 0.78) * size * LETTERING.line + 0.06 * size;
-      this.lettering.push(
-        el(
-          "text",
-          {
-            x,
-            y,
-            fontSize: size,
-            ...(anchor === "middle" ? { textAnchor: "middle" } : {}),
-            ...(wish.bold ? { fontWeight: "bold" } : {}),
-          },
-          [words],
-        ),
-      );
-    }
-    this.reach(box.y + box.height);
+  private write(placed: Placed, anchor: "start" | "middle" = "middle"): void {
+    this.words.write(placed, anchor);
+    this.reach(placed.box.y + placed.box.height);
   }
 }

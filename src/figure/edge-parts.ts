@@ -5,6 +5,7 @@ import { dimension } from "./dimension.ts";
 import type { Drawing } from "./drawing.ts";
 import { LETTERING } from "./language.ts";
 import { shownOf } from "./measure.ts";
+import type { ColumnName } from "./name-column.ts";
 import type { SewnEdge } from "./sewn-edge.ts";
 import { arc, type Point } from "./svg.ts";
 import { torn } from "./torn.ts";
@@ -22,15 +23,22 @@ const GAP = 9;
 const p = (x: number, y: number): Point => ({ x, y });
 const small = { size: LETTERING.small, leader: "always" } as const;
 
-/** Draws what stands above the seam; returns where its cord or its outer turn lies. */
-export function drawEdge(drawing: Drawing, plan: Plan, edge: SewnEdge, standing: Standing): Point {
+export interface DrawnEdge {
+  /** Where its cord or its outer turn lies. */
+  readonly at: Point;
+  /** What is to be named at the right of it, from the top down. */
+  readonly names: readonly ColumnName[];
+}
+
+/** Draws what stands above the seam. */
+export function drawEdge(drawing: Drawing, plan: Plan, edge: SewnEdge, standing: Standing): DrawnEdge {
   return edge.above === "bodice"
     ? drawBodice(drawing, plan, standing)
     : drawBand(drawing, plan, edge, standing);
 }
 
 /** A band: outer and inner face turned in at the lower edges (from one piece folded at the top; else seamed). */
-function drawBand(drawing: Drawing, plan: Plan, edge: SewnEdge, { x, seam, top }: Standing): Point {
+function drawBand(drawing: Drawing, plan: Plan, edge: SewnEdge, { x, seam, top }: Standing): DrawnEdge {
   const [outer, inner] = [x, x - 3 * GAP];
   const foot = edge.piped ? seam - CORD_SIZE : seam;
   const turn = Math.min((foot - top) * 0.45, 24);
@@ -55,26 +63,18 @@ function drawBand(drawing: Drawing, plan: Plan, edge: SewnEdge, { x, seam, top }
     drawing.line("cloth", [p(inner, top + 6), p(inner + GAP, top + 3), p(inner + GAP, top + turn)]);
     drawing.line("thread", [p(outer - GAP - 3, top + 5), p(inner + GAP + 3, top + 5)]);
   }
-  drawing.label(
-    plan.recipe.attach.band.from === "one-piece"
-      ? `${edge.name}, folded at the top`
-      : `${edge.name}, seamed at the top`,
-    p(outer, top + 8),
-    { stand: p(x + 24, top + 2), sides: ["right"], width: 110, ...small },
-  );
-  drawing.label(`turned in ${shownOf(plan, "attach.band.turning")}`, p(outer - GAP, foot - turn + 2), {
-    stand: p(x + 24, top + 30),
-    sides: ["right"],
-    width: 110,
-    ...small,
-  });
-  if (!edge.piped) return p(outer, seam);
-  drawCord(drawing, plan, p(outer - 4, seam - CORD_SIZE / 2), p(outer - 1.5 * GAP, foot - turn));
-  return p(outer - 4, seam - CORD_SIZE / 2);
+  const made = plan.recipe.attach.band.from === "one-piece" ? "folded" : "seamed";
+  const names = [
+    { text: `${edge.name}, ${made} at the top`, at: p(outer, top + 8) },
+    { text: `turned in ${shownOf(plan, "attach.band.turning")}`, at: p(outer - GAP, foot - turn + 2) },
+  ];
+  if (!edge.piped) return { at: p(outer, seam), names };
+  const at = p(outer - 4, seam - CORD_SIZE / 2);
+  return { at, names: [...names, drawCord(drawing, plan, at, p(outer - 1.5 * GAP, foot - turn))] };
 }
 
 /** The bodice: its outside turned up over the piping's turnings, the lining overcast to them. */
-function drawBodice(drawing: Drawing, plan: Plan, { x, seam, top }: Standing): Point {
+function drawBodice(drawing: Drawing, plan: Plan, { x, seam, top }: Standing): DrawnEdge {
   const foot = seam - CORD_SIZE;
   const turned = foot - 24;
   drawing.line("cloth", [
@@ -99,12 +99,11 @@ function drawBodice(drawing: Drawing, plan: Plan, { x, seam, top }: Standing): P
     },
   );
   const cord = p(x - 4, seam - CORD_SIZE / 2);
-  drawCord(drawing, plan, cord, p(x - 2.2 * GAP, turned));
-  return cord;
+  return { at: cord, names: [drawCord(drawing, plan, cord, p(x - 2.2 * GAP, turned))] };
 }
 
-/** The cord in its casing: a round, the strip about it, both its ends turned up inside. */
-function drawCord(drawing: Drawing, plan: Plan, at: Point, ends: Point): void {
+/** The cord in its casing: a round, the strip about it, both its ends turned up inside. Returns its name. */
+function drawCord(drawing: Drawing, plan: Plan, at: Point, ends: Point): ColumnName {
   const r = CORD_SIZE / 2;
   drawing.dot(at, r - 1.4);
   const neck = at.y - r - 3;
@@ -115,12 +114,7 @@ function drawCord(drawing: Drawing, plan: Plan, at: Point, ends: Point): void {
     p(at.x - 1, neck - 2),
     p(ends.x + 4, ends.y),
   ]);
-  drawing.label(`cord ${shownOf(plan, "attach.piping.cord")}, in its casing`, p(at.x + r, at.y), {
-    stand: p(at.x + 30, at.y - 12),
-    sides: ["right"],
-    width: 110,
-    ...small,
-  });
+  return { text: `cord ${shownOf(plan, "attach.piping.cord")}, in its casing`, at: p(at.x + r, at.y) };
 }
 
 /** The depth of a band, written beside it. */

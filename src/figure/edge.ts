@@ -6,6 +6,7 @@ import { CORD_SIZE, drawEdge, measureBand, type Standing } from "./edge-parts.ts
 import type { Figure } from "./figure.ts";
 import { LETTERING } from "./language.ts";
 import { chiefSection, pen, penOf, printer, shownOf, turnDownNear } from "./measure.ts";
+import { type Column, type ColumnName, nameColumn } from "./name-column.ts";
 import { edgeAt, partBandOf, type SewnEdge } from "./sewn-edge.ts";
 import { arc, type Point, rectangle } from "./svg.ts";
 import { torn } from "./torn.ts";
@@ -16,6 +17,8 @@ const UP = 66;
 /** The turn-down is drawn in proportion up to this height; a deeper one is broken. */
 const DEEPEST = 150;
 const p = (x: number, y: number): Point => ({ x, y });
+/** Where names stand, outside the skirt. */
+const outside = ({ top }: Standing): Column => ({ x: X + 32, bend: X + 22, top: top - 8 });
 
 export function drawEdgeSection(plan: Plan): Drawing {
   const drawing = new Drawing("edge");
@@ -55,18 +58,15 @@ function standing(drawing: Drawing, plan: Plan, edge: SewnEdge, scale: number): 
   return { x: X, top, seam: top + up + (edge.piped ? CORD_SIZE : 0) };
 }
 
-/** The whip stitch: over from the outer turn or from the casing beside the cord, into the ridge at the fold. */
-function whip(drawing: Drawing, edge: SewnEdge, at: Point, ridge: Point): void {
+/** The whip stitch: over from the outer turn or from the casing beside the cord, into the ridge at the fold. Returns its name. */
+function whip(drawing: Drawing, edge: SewnEdge, at: Point, ridge: Point): ColumnName {
   const from = edge.piped ? p(at.x - CORD_SIZE / 2 - 1.5, at.y) : p(at.x - 4, at.y - 2);
   const low = Math.max(at.y + CORD_SIZE / 2, ridge.y) + 3;
   drawing.line("thread", [from, p(from.x + 1, low - 1), p(ridge.x - 3, low + 2)]);
-  drawing.label(
-    edge.piped
-      ? "whip stitch: the casing beside the cord, and the ridge"
-      : "whip stitch: the outer turn, and the ridge",
-    p(from.x + 1, low - 1),
-    { stand: p(X + 26, low + 20), sides: ["right"], width: 110, size: LETTERING.small, leader: "always" },
-  );
+  const text = edge.piped
+    ? "whip stitch: the casing beside the cord, and the ridge"
+    : "whip stitch: the outer turn, and the ridge";
+  return { text, at: p(from.x + 1, low - 1), middle: low + 20 };
 }
 
 function drawGauged(drawing: Drawing, plan: Plan, section: GaugedSection): void {
@@ -76,7 +76,7 @@ function drawGauged(drawing: Drawing, plan: Plan, section: GaugedSection): void 
   const turnDown = turnDownNear(plan, section.clothFrom);
   const scale = Math.min(52, 108 / depth, 90 / penOf(plan, "attach.band.depth"));
   const place = standing(drawing, plan, edge, scale);
-  const at = drawEdge(drawing, plan, edge, place);
+  const above = drawEdge(drawing, plan, edge, place);
   if (edge.above !== "bodice") measureBand(drawing, plan, place);
   // The wall of one pleat, seen from its side: ridge at the right under the edge, free fold inside.
   const ridge = p(X + 1, place.seam + 5);
@@ -89,8 +89,13 @@ function drawGauged(drawing: Drawing, plan: Plan, section: GaugedSection): void 
   drawing.fill("turn-down", rectangle(inside, fold, ridge.x - inside, deep));
   drawing.line("cut", [p(inside, fold + deep), p(ridge.x, fold + deep)]);
   drawing.line("break", torn(p(inside, foot), p(ridge.x, foot)));
-  whip(drawing, edge, at, ridge);
-  drawRows(drawing, plan, section, { inside, ridge: ridge.x, fold, scale });
+  const names = [
+    ...above.names,
+    whip(drawing, edge, above.at, ridge),
+    drawRows(drawing, plan, section, { inside, ridge: ridge.x, fold, scale }),
+    { text: "ridge: the outside of the skirt", at: p(ridge.x, fold + deep * 0.7) },
+  ];
+  nameColumn(drawing, names, outside(place));
   const left = inside - 46;
   extension(drawing, p(inside, fold), p(left - 4, fold));
   extension(drawing, p(inside, fold + deep), p(left - 4, fold + deep));
@@ -102,13 +107,6 @@ function drawGauged(drawing: Drawing, plan: Plan, section: GaugedSection): void 
     sides: ["below"],
     width: 110,
   });
-  drawing.label("ridge: the outside of the skirt", p(ridge.x, fold + deep * 0.7), {
-    stand: p(X + 26, fold + Math.max(116, deep * 0.8)),
-    sides: ["right"],
-    width: 100,
-    size: LETTERING.small,
-    leader: "always",
-  });
   drawing.settle();
   const broken = pen(turnDown) * scale > DEEPEST ? " It is drawn shorter than it is." : "";
   drawing.note(
@@ -116,13 +114,13 @@ function drawGauged(drawing: Drawing, plan: Plan, section: GaugedSection): void 
   );
 }
 
-/** Rows of gauging cross the wall; the stay lies within the turn-down. */
+/** Rows of gauging cross the wall; the stay lies within the turn-down. Returns the threads' name. */
 function drawRows(
   drawing: Drawing,
   plan: Plan,
   section: GaugedSection,
   { inside, ridge, fold, scale }: { inside: number; ridge: number; fold: number; scale: number },
-): void {
+): ColumnName {
   // The thread stands half the outer bite from the ridge.
   const outer =
     pen(section.bites[1] ?? section.cloth) /
@@ -130,19 +128,13 @@ function drawRows(
   const x = ridge - (ridge - inside) * outer;
   const deepest = Math.max(...plan.rows.map(pen)) * scale;
   for (const row of plan.rows) drawing.dot(p(x, fold + pen(row) * scale), 2.2);
-  drawing.label(
-    plan.rows.length > 1 ? "gauging threads" : "gauging thread",
-    p(x, fold + pen(plan.rows[0] ?? section.waist) * scale),
-    {
-      stand: p(X + 26, fold + 80),
-      sides: ["right"],
-      width: 100,
-      size: LETTERING.small,
-      leader: "always",
-    },
-  );
+  const name = {
+    text: plan.rows.length > 1 ? "gauging threads" : "gauging thread",
+    at: p(x, fold + pen(plan.rows[0] ?? section.waist) * scale),
+    middle: fold + deepest + 30,
+  };
   const { stay } = plan.recipe.fullness;
-  if (!stay) return;
+  if (!stay) return name;
   const foot = fold + deepest + 8;
   drawing.line(
     "hidden",
@@ -156,6 +148,7 @@ function drawRows(
     size: LETTERING.small,
     leader: "always",
   });
+  return name;
 }
 
 /** A flat part is one layer turned down; pleats are their layers, each turned down, the seam through them all. */
@@ -167,7 +160,7 @@ function drawPlain(drawing: Drawing, plan: Plan): void {
   const edge = edgeAt(plan, parts[0] as (typeof parts)[number]);
   const scale = Math.min(52, 90 / penOf(plan, "attach.band.depth"));
   const place = standing(drawing, plan, edge, scale);
-  const at = drawEdge(drawing, plan, edge, place);
+  const above = drawEdge(drawing, plan, edge, place);
   const shown = Math.min(layers, 5);
   const fold = place.seam + 6;
   const foot = fold + 62;
@@ -181,7 +174,7 @@ function drawPlain(drawing: Drawing, plan: Plan): void {
     ]);
   }
   drawing.line("break", torn(p(X - 11 * shown, foot), p(X + 10, foot)));
-  whip(drawing, edge, at, p(X + 1, fold));
+  nameColumn(drawing, [...above.names, whip(drawing, edge, above.at, p(X + 1, fold))], outside(place));
   drawing.line("thread", [p(X + 3, fold + 9), p(X + 1 - (shown - 1) * 11 - 8, fold + 9)]);
   drawing.label("turned down, cut edge inside", p(X + 1 - (shown - 1) * 11 - 5, fold + 40), {
     stand: p(X - 11 * shown - 22, fold + 46),
@@ -207,7 +200,7 @@ function drawPartBand(drawing: Drawing, plan: Plan): void {
   const scale = Math.min(52, 90 / penOf(plan, "attach.band.depth"));
   const edge: SewnEdge = { name: "part band", above: "part band", piped: false };
   const place = standing(drawing, plan, edge, scale);
-  const at = drawEdge(drawing, plan, edge, place);
+  const above = drawEdge(drawing, plan, edge, place);
   measureBand(drawing, plan, place);
   const front = X + 20;
   drawing.line("body", [
@@ -216,18 +209,16 @@ function drawPartBand(drawing: Drawing, plan: Plan): void {
     p(front - 5, place.seam),
     p(front - 5, place.seam - 18),
   ]);
-  drawing.label("the bodice's free front, its edge plain and faced", p(front, place.seam - 20), {
-    stand: p(front + 14, place.seam - 22),
-    sides: ["right"],
-    width: 84,
-    size: LETTERING.small,
-    leader: "always",
-  });
   const fold = place.seam + 5;
   drawing.line("fold", [p(X - 26, fold), p(X + 1, fold)]);
   for (const x of [X - 26, X + 1]) drawing.line("body", [p(x, fold), p(x, fold + 40)]);
   drawing.line("break", torn(p(X - 26, fold + 40), p(X + 1, fold + 40)));
-  whip(drawing, edge, at, p(X + 1, fold));
+  const names = [
+    ...above.names,
+    { text: "the bodice's free front, its edge plain and faced", at: p(front, place.seam - 20) },
+    whip(drawing, edge, above.at, p(X + 1, fold)),
+  ];
+  nameColumn(drawing, names, outside(place));
   drawing.settle();
   drawing.note("Only the part band is sewn to the skirt here; the free front hooks over it.");
 }

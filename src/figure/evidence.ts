@@ -101,7 +101,7 @@ function drawShare(drawing: Drawing, plan: Plan): void {
   ]);
   for (const end of [low, high])
     drawing.line(
-      "over",
+      "body",
       [
         { x: at(end), y: bar - 4 },
         { x: at(end), y: bar + 4 },

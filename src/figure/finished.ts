@@ -33,7 +33,7 @@ export function drawFinished(plan: Plan): Drawing {
     );
   const { over } = plan.recipe.wearer;
   drawing.note(
-    `Hem straight, level, ${shownOf(plan, "skirt.offFloor")} off the floor all round (off). Lengths run down the cloth from ${edgeLine(plan)}.`,
+    `Hem straight, level, ${shownOf(plan, "skirt.offFloor")} off the floor all round. Lengths run down the cloth from ${edgeLine(plan)}.`,
   );
   drawing.note(
     `${fullnessWords(plan)}${over ? ` Worn over ${over}.` : ""} The spread is drawn from the lengths and ${plan.recipe.wearer.hoop ? "the hoop" : "is only a suggestion"}.`,

@@ -15,6 +15,14 @@ export function acrossOf({ side, round }: Half): (fromFront: number) => number {
   return side === "left" ? (at) => LEFT + at * scale : (at) => LEFT + WIDE - at * scale;
 }
 
+/** Nearer to each other than this, stations have no room for measures beside them. */
+const CROWDED = 40;
+
+export function isCrowded(half: Half): boolean {
+  const places = half.stations.map(({ fromFront }) => acrossOf(half)(fromFront));
+  return places.some((x, i) => i > 0 && Math.abs(x - (places[i - 1] as number)) < CROWDED);
+}
+
 /** The cut top, the fold below it and the turn-down between them. `scale` is units to an inch down the page. */
 export function drawTop(drawing: Drawing, half: Half, top: number, scale: number): void {
   const across = acrossOf(half);

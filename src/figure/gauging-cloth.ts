@@ -1,6 +1,7 @@
 /** The cloth of the gauging figure: fold, turned-down layer, wrong side below its cut edge, stay. */
 import type { Plan } from "../solve/plan.ts";
 import type { Drawing } from "./drawing.ts";
+import { LETTERING } from "./language.ts";
 import { pen, penOf, printer, turnDownNear } from "./measure.ts";
 import { besideLeft, LEFT, PAST, RIGHT, type Stretch } from "./stretch.ts";
 import { rectangle } from "./svg.ts";
@@ -46,9 +47,9 @@ export function drawCloth(drawing: Drawing, plan: Plan, stretch: Stretch): numbe
     { stand: { x: LEFT + 130, y: foot + 2 }, sides: ["below"], width: 200, leader: cut ? "moved" : "never" },
   );
   drawing.label(
-    "turned-down layer: right side of the cloth",
+    "turned down: right side of the cloth",
     { x: (LEFT + RIGHT) / 2, y: (last + Math.min(edge, foot)) / 2 },
-    { sides: ["on"], width: 215, leader: "never" },
+    { sides: ["on", "below"], width: 240, size: LETTERING.small },
   );
   return foot;
 }

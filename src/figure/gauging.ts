@@ -20,8 +20,9 @@ export function drawGauging(plan: Plan): Drawing {
     `The ${section.name}: the first ${pleats} of its ${section.pleats} pleats, from ${start}, in true proportion.`,
   );
   const stretch = stretchOf(section, drawing.bottom + 60);
-  const foot = drawCloth(drawing, plan, stretch);
+  // Sizes and rows first: they have only one place each, the names of the layers have more.
   drawBites(drawing, plan, stretch);
+  const foot = drawCloth(drawing, plan, stretch);
   drawRows(drawing, plan, stretch);
   if (plan.recipe.fullness.stay) drawStay(drawing, plan, stretch);
   drawing.settle();

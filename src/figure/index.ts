@@ -10,6 +10,8 @@ import { gauging } from "./gauging.ts";
 import { hem } from "./hem.ts";
 import { layout } from "./layout.ts";
 import { pleatedLeft, pleats } from "./pleats.ts";
+import { STEPS, type StepName } from "./steps/index.ts";
+import { type Step, stepFigure } from "./steps/step.ts";
 import { waistRing } from "./waist-ring.ts";
 import { whipping } from "./whipping.ts";
 
@@ -25,7 +27,17 @@ export const FIGURES: Readonly<Record<FigureName, (plan: Plan) => Figure>> = {
   "drawn-up": drawnUp,
   "waist-ring": waistRing,
   whipping,
+  ...drawnSteps(),
 };
+
+/** The step pictures, drawn like any other figure. */
+function drawnSteps(): Record<StepName, (plan: Plan) => Figure> {
+  const drawn = Object.entries<Step>(STEPS).map(([name, step]) => [
+    name,
+    (plan: Plan) => stepFigure(step, plan),
+  ]);
+  return Object.fromEntries(drawn) as Record<StepName, (plan: Plan) => Figure>;
+}
 
 /** Draws one figure of a garment. */
 export const drawFigure = (name: FigureName, plan: Plan): Figure => FIGURES[name](plan);
@@ -41,6 +53,8 @@ const APPLIES: Partial<Record<FigureName, (plan: Plan) => boolean>> = {
   whipping: gauged,
 };
 
+const isStep = (name: FigureName): name is StepName => Object.hasOwn(STEPS, name);
+
 /** The figures that this plan has, in the order of the booklet. */
 export const figuresOf = (plan: Plan): readonly FigureName[] =>
-  FIGURE_NAMES.filter((name) => APPLIES[name]?.(plan) ?? true);
+  FIGURE_NAMES.filter((name) => (isStep(name) ? STEPS[name].applies?.(plan) : APPLIES[name]?.(plan)) ?? true);

@@ -36,13 +36,10 @@ export interface LineStyle {
   readonly words?: string;
 }
 
-const line = (width: number, words?: string, dash?: string, cap = "butt"): LineStyle => ({
+const line = (width: number, words?: string, dash?: string, cap?: "round"): LineStyle => ({
   attributes: {
-    fill: "none",
-    stroke: "currentColor",
     strokeWidth: width,
-    strokeLineJoin: "round",
-    strokeLineCap: cap,
+    ...(cap ? { strokeLineCap: cap } : {}),
     ...(dash ? { strokeDashArray: dash } : {}),
   },
   ...(words ? { words } : {}),
@@ -51,10 +48,10 @@ const line = (width: number, words?: string, dash?: string, cap = "butt"): LineS
 /** Every kind of line, with its weight in units of a picture 360 wide. */
 export const LINES: Readonly<Record<LineKind, LineStyle>> = {
   cut: line(0.9, "cut edge"),
-  fold: line(2.6, "fold"),
-  finished: line(1.7, "finished edge"),
+  fold: line(2.5, "fold"),
+  finished: line(1.5, "finished edge"),
   seam: line(1, "seam", "9 3 1.5 3"),
-  selvedge: line(0.7, "selvedge (double line)"),
+  selvedge: line(0.65, "selvedge (double line)"),
   hidden: line(0.9, "edge hidden behind", "2 2.5"),
   over: line(2, "thread on the side you see", undefined, "round"),
   under: line(2, "thread on the side away from you", "4 3"),
@@ -64,7 +61,7 @@ export const LINES: Readonly<Record<LineKind, LineStyle>> = {
   braid: line(5, "braid", "2.4 1.2"),
   band: line(3.4, "part band"),
   cord: line(3.6, "covered cord", "1.6 1"),
-  cloth: line(2.8, "cloth cut through, seen on its edge", undefined, "round"),
+  cloth: line(3.2, "cloth cut through, seen on its edge", undefined, "round"),
   "crease-over": line(1.9, "A: fold over, the edge that shows"),
   "crease-under": line(1.4, "B: fold under, hidden", "6 2.5"),
   "crease-line": line(0.9, "C: where A comes to lie", "1.5 2.5"),
@@ -124,8 +121,8 @@ export function patternOf(figure: string, filling: Filling): Element {
   );
 }
 
-/** Sizes of lettering, in units of a picture 360 wide: on a telephone 11 and more are still read. */
-export const LETTERING = { heading: 13, label: 12, note: 11.5, small: 11, line: 1.28 } as const;
+/** Sizes of lettering, in units of a picture 360 wide: on a telephone 11.2 is 10 pixels high, and still read. */
+export const LETTERING = { heading: 13, label: 12, note: 11.5, small: 11.2, line: 1.28 } as const;
 
 /** The width every picture has, and the margin that lettering keeps. */
 export const PICTURE = { width: 360, margin: 8 } as const;

@@ -3,11 +3,14 @@ import { equal } from "../quantity/quantity.ts";
 import type { Piece, Plan } from "../solve/plan.ts";
 import type { Drawing } from "./drawing.ts";
 import { LETTERING } from "./language.ts";
-import { linesOf, widthOf } from "./lettering.ts";
+import { linesOf, widestWord, widthOf } from "./lettering.ts";
 import { printer } from "./measure.ts";
+import { type ColumnName, nameColumn } from "./name-column.ts";
 
-/** Widest line of a name beside the cloth. */
-const NAMES = 104;
+/** From the cloth to the names beside it, and to where their leaders bend; how far within its edge a piece is pointed at. */
+const AWAY = 24;
+const BEND = 10;
+const WITHIN = 3;
 
 /** A piece where it lies on the page. */
 export interface Laid {
@@ -28,26 +31,45 @@ export function namePieces(drawing: Drawing, plan: Plan, pieces: readonly Laid[]
     if (stack && last && follows(last, piece)) stack.push(piece);
     else small.push([piece]);
   }
-  for (const stack of small) {
-    const [first, last] = [stack[0], stack.at(-1)] as [Laid, Laid];
-    const y = (first.y + last.y + last.length) / 2;
-    const name =
-      stack.length === 1 ? first.piece.name : `${stem(first)}s ${number(first)} to ${number(last)}, each`;
-    const x = first.x + first.width;
-    if (stack.length > 1) {
-      drawing.line("leader", [
-        { x: x - 6, y: first.y + 2 },
-        { x: x - 3, y: first.y + 2 },
-        { x: x - 3, y: last.y + last.length - 2 },
-        { x: x - 6, y: last.y + last.length - 2 },
-      ]);
-    }
-    drawing.label(
-      `${name}${stack.length === 1 ? ":" : ""} ${sizeOf(plan, first.piece)}`,
-      { x: x - 3, y },
-      { stand: { x: right + 6, y }, sides: ["right"], width: NAMES },
-    );
+  for (const piece of small.filter(({ length }) => length > 1).flat()) numberInside(drawing, piece);
+  nameColumn(
+    drawing,
+    small.map((stack) => namedBeside(drawing, plan, stack)),
+    { x: right + AWAY, bend: right + BEND, top: Math.min(...pieces.map(({ y }) => y)) },
+  );
+}
+
+/** What is written beside the cloth of a stack of equal pieces, and where it points: a bracket holds several together. */
+function namedBeside(drawing: Drawing, plan: Plan, stack: readonly Laid[]): ColumnName {
+  const [first, last] = [stack[0], stack.at(-1)] as [Laid, Laid];
+  const several = stack.length > 1;
+  const name = several ? `${stem(first)}s ${number(first)} to ${number(last)}, each` : `${first.piece.name}:`;
+  const x = first.x + first.width - WITHIN;
+  const foot = last.y + last.length;
+  if (several) {
+    const ends = [
+      { x: x - 3, y: first.y + 2 },
+      { x, y: first.y + 2 },
+      { x, y: foot - 2 },
+      { x: x - 3, y: foot - 2 },
+    ];
+    drawing.line("leader", ends, { soft: true });
   }
+  return { text: `${name} ${sizeOf(plan, first.piece)}`, at: { x, y: (first.y + foot) / 2 } };
+}
+
+/** Of equal pieces that are named together each has its number, if there is room. */
+function numberInside(drawing: Drawing, piece: Laid): void {
+  const size = LETTERING.small;
+  const [width, height] = [widthOf(number(piece), size), size * LETTERING.line];
+  if (piece.width < 2 * width + 24 || piece.length < height + 1) return;
+  const box = {
+    x: piece.x + (piece.width - width) / 2,
+    y: piece.y + (piece.length - height) / 2,
+    width,
+    height,
+  };
+  drawing.set([number(piece)], size, box);
 }
 
 const stem = ({ piece }: Laid): string => piece.name.replace(/ \d+$/, "");
@@ -74,12 +96,11 @@ const sizeOf = (plan: Plan, { width, length }: Piece): string => {
 function nameInside(drawing: Drawing, plan: Plan, { piece, x, y, width, length }: Laid): boolean {
   const size = LETTERING.small;
   const room = width - 8;
-  const words = [piece.name, sizeOf(plan, piece)].flatMap((text) => linesOf(text, room, size));
-  const whole = [piece.name, ...sizeOf(plan, piece).split(" × ")].every((text) =>
-    text.split(" ").every((word) => widthOf(word, size) <= room),
-  );
+  const texts = [piece.name, sizeOf(plan, piece)];
+  const words = texts.flatMap((text) => linesOf(text, room, size));
   const height = words.length * size * LETTERING.line;
-  if (!whole || height > length - 6 || words.length > 4) return false;
+  if (texts.some((text) => widestWord(text, size) > room) || height > length - 6 || words.length > 4)
+    return false;
   const wide = Math.max(...words.map((line) => widthOf(line, size)));
   drawing.set(words, size, { x: x + (width - wide) / 2, y: y + (length - height) / 2, width: wide, height });
   return true;

@@ -11,7 +11,7 @@ import { rectangle } from "./svg.ts";
 /** The cloth's left edge on the page; lengths and grain stand left of it, small pieces' names right of it. */
 const LEFT = 92;
 const WIDEST = 150;
-const LONGEST = 640;
+const LONGEST = 520;
 
 interface Sheet {
   readonly top: number;

@@ -10,27 +10,47 @@ const WIDTHS: readonly (readonly [RegExp, number])[] = [
   [/[ -~–½¼¾·]/, 0.645],
 ];
 const UNKNOWN = 1.1;
+/** Widths already looked up, by letter. */
+const KNOWN = new Map<string, number>();
 const BOLD = 1.12;
 
 /** An estimate of a line's width that real lettering does not pass. */
 export function widthOf(text: string, size: number, bold = false): number {
   let width = 0;
-  for (const letter of text) {
-    width += WIDTHS.find(([letters]) => letters.test(letter))?.[1] ?? UNKNOWN;
-  }
+  for (const letter of text) width += KNOWN.get(letter) ?? lookedUp(letter);
   return width * size * (bold ? BOLD : 1);
+}
+
+function lookedUp(letter: string): number {
+  const width = WIDTHS.find(([letters]) => letters.test(letter))?.[1] ?? UNKNOWN;
+  KNOWN.set(letter, width);
+  return width;
 }
 
 /** Words that must stay on one line: a number and its fraction and unit. */
 const JOINED = /(\d) (?=\d+\/\d|in\b|cm\b|mm\b|yd\b|m\b|lb\b|%)/g;
 const HARD_SPACE = "\u00a0";
 
-/** Breaks text into lines no wider than `limit`; a word that is too long by itself is broken between letters. */
+/** What a line may be broken between; a number with its fraction and unit is one word. */
+const wordsOf = (text: string): string[] =>
+  text.replace(JOINED, `$1${HARD_SPACE}`).split(" ").filter(Boolean);
+
+/** The width of the widest word in a text: below it lines cannot be broken without breaking a word. */
+export const widestWord = (text: string, size: number, bold = false): number =>
+  Math.max(0, ...wordsOf(text).map((word) => widthOf(word, size, bold)));
+
+/** The longest number with its unit that there is: it is never broken, whatever the limit. */
+const MEASURE = /^\d{1,4}(\u00a0\d{1,2}\/\d{1,2}|\/\d{1,2}|\.\d{1,3})?(\u00a0(in|cm|mm|yd|m|lb|%))?[,:;.]?$/;
+
+/**
+ * Breaks text into lines no wider than `limit`. A word that is too long by itself is broken between letters, but a
+ * measure never is: a line of its own may then be wider.
+ */
 export function linesOf(text: string, limit: number, size: number, bold = false): string[] {
   const lines: string[] = [];
   let line = "";
-  const fits = (words: string): boolean => widthOf(words, size, bold) <= limit;
-  for (const word of text.replace(JOINED, `$1${HARD_SPACE}`).split(" ").filter(Boolean)) {
+  const fits = (words: string): boolean => widthOf(words, size, bold) <= limit || MEASURE.test(words);
+  for (const word of wordsOf(text)) {
     const longer = line === "" ? word : `${line} ${word}`;
     if (fits(longer)) {
       line = longer;

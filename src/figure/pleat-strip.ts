@@ -4,7 +4,7 @@ import { dimension, head } from "./dimension.ts";
 import type { Drawing } from "./drawing.ts";
 import { LETTERING } from "./language.ts";
 import { printer } from "./measure.ts";
-import { type Crease, type LaidPleat, laidPleats } from "./pleat-fold.ts";
+import { type Crease, type FoldMark, type LaidPleat, laidPleats } from "./pleat-fold.ts";
 import { arc, type Point } from "./svg.ts";
 import { torn } from "./torn.ts";
 
@@ -59,12 +59,17 @@ export function drawStrip(drawing: Drawing, plan: Plan, section: PleatedSection)
   drawing.settle();
 }
 
-/** From where to where on the cloth a pleat's face lies: the stretch in front of all others. */
+/**
+ * From where to where on the cloth a pleat's face lies: the stretch in front of all others, which an edge A that shows
+ * begins or ends. The hidden cloth may be just as long, where face and depth are alike.
+ */
 export function faceOf({ marks, face }: LaidPleat): readonly [number, number] {
+  const shows = ({ kind, behind }: FoldMark): boolean => kind === "over" && behind === 0;
   for (const [i, mark] of marks.entries()) {
     const next = marks[i + 1];
     if (
       next &&
+      (shows(mark) || shows(next)) &&
       Math.abs(next.cloth - mark.cloth - face) < 1e-9 &&
       Math.abs(next.waist - mark.waist - face) < 1e-9
     )

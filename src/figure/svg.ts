@@ -40,11 +40,13 @@ export interface Point {
   readonly y: number;
 }
 
-/** A coordinate as it is written: two decimals at most, never -0. */
-export function written(n: number): string {
-  const cut = Math.round(n * 100) / 100;
-  return String(cut === 0 ? 0 : cut);
-}
+/** Every coordinate is cut here, to hundredths of a unit: an eighth of a hair's breadth where a picture is printed a hand wide. */
+const PARTS = 100;
+const cut = (n: number): number => Math.round(n * PARTS);
+const short = (parts: number): string => String(parts / PARTS).replace(/^(-?)0\./, "$1.");
+
+/** A coordinate as it is written: two decimals at most, no nought before the point, never -0. */
+export const written = (n: number): string => short(cut(n));
 
 /** One element; numbers among its attributes are written as coordinates. Text children are escaped by whoever writes it out. */
 export function el(
@@ -68,11 +70,26 @@ export function el(
   };
 }
 
-/** Path data through points, closed if wished. */
+/**
+ * Path data through points, closed if wished: from the first point on as steps, each the difference of two cut
+ * coordinates, so that no error adds up. Level and upright steps are written as such.
+ */
 export function through(points: readonly Point[], closed = false): string {
-  const steps = points.map(({ x, y }, i) => `${i === 0 ? "M" : "L"}${written(x)} ${written(y)}`);
-  return `${steps.join("")}${closed ? "Z" : ""}`;
+  let path = "";
+  let [x, y] = [0, 0];
+  for (const [i, point] of points.entries()) {
+    const [right, down] = [cut(point.x) - x, cut(point.y) - y];
+    if (i === 0) path += `M${pair(right, down)}`;
+    else if (down === 0) path += `h${short(right)}`;
+    else if (right === 0) path += `v${short(down)}`;
+    else path += `l${pair(right, down)}`;
+    x += right;
+    y += down;
+  }
+  return closed ? `${path}z` : path;
 }
+
+const pair = (right: number, down: number): string => `${short(right)}${down < 0 ? "" : " "}${short(down)}`;
 
 /** Path data of a rectangle. */
 export function rectangle(x: number, y: number, width: number, height: number): string {

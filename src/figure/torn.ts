@@ -4,10 +4,10 @@ import type { Point } from "./svg.ts";
 const WAVE = 9;
 const DEEP = 2;
 
-/** Points of a waved line between two points: here the cloth goes on. */
-export function torn(from: Point, to: Point): Point[] {
+/** Points of a waved line between two points: here the cloth goes on. `wave`: half the length of one wave. */
+export function torn(from: Point, to: Point, wave: number = WAVE): Point[] {
   const length = Math.hypot(to.x - from.x, to.y - from.y);
-  const parts = Math.max(4, 2 * Math.round(length / WAVE));
+  const parts = Math.max(4, 2 * Math.round(length / wave));
   const way = { x: (to.x - from.x) / length, y: (to.y - from.y) / length };
   return Array.from({ length: parts + 1 }, (_, i) => {
     const off = i === 0 || i === parts ? 0 : i % 2 === 0 ? -DEEP : DEEP;

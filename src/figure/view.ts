@@ -28,8 +28,11 @@ export interface Stand {
 
 const PLEATS_DRAWN = 36;
 const STEPS = 12;
-/** Width of the words under one place. */
-const COLUMN = 57;
+/** The words under the two edges of a view: how far out they stand, how wide they may be. */
+const OUT = 45;
+const COLUMN = 82;
+/** The words under its middle stand two lines lower, between those of the edges. */
+const LOWER = 2 * LETTERING.small * LETTERING.line + 4;
 
 /** The point `down` (0 waist, 1 hem) of the line that falls from a place `at` across the view, -1 to 1. */
 function falls({ hang, edges }: View, { middle, top, scale }: Stand, at: number, down: number): Point {
@@ -62,8 +65,8 @@ export function drawView(drawing: Drawing, plan: Plan, view: View, stand: Stand)
     from: falls(view, stand, -1, 0),
     to: falls(view, stand, 1, 0),
   });
+  drawLengths(drawing, view, stand, floor);
   drawOpening(drawing, plan, view, stand);
-  drawLengths(drawing, plan, view, stand, floor);
 }
 
 /** What is worn beneath: an outline inside the skirt's, and the hoop's lowest steel where its height is known. */
@@ -145,8 +148,8 @@ function drawOpening(drawing: Drawing, plan: Plan, view: View, stand: Stand): vo
   });
 }
 
-/** Three places: what they are called, how long the skirt is there, how far its hem is off the floor. */
-function drawLengths(drawing: Drawing, plan: Plan, view: View, stand: Stand, floor: number): void {
+/** Three places: what they are called, how long the skirt is there. The hem is level, and a note says how far off the floor. */
+function drawLengths(drawing: Drawing, view: View, stand: Stand, floor: number): void {
   for (const { words, at } of view.lengths) {
     if (at === 0) drawing.line("station", lineDown(view, stand, 0, 0, 1));
     const hem = falls(view, stand, at, 1);
@@ -156,14 +159,14 @@ function drawLengths(drawing: Drawing, plan: Plan, view: View, stand: Stand, flo
       { x, y: floor },
     ]);
     drawing.label(
-      [...words, shownOf(plan, "skirt.offFloor"), "off"].join(" "),
+      words.join(" "),
       { x, y: floor },
       {
-        stand: { x: stand.middle + at * COLUMN, y: floor + 2 },
+        stand: { x: stand.middle + at * OUT, y: floor + 2 + (at === 0 ? LOWER : 0) },
         sides: ["below"],
-        width: COLUMN - 2,
+        width: COLUMN,
         size: LETTERING.small,
-        leader: "never",
+        leader: at === 0 ? "always" : "never",
       },
     );
   }

@@ -7,6 +7,7 @@ import type { Figure } from "./figure.ts";
 import { LETTERING, PICTURE } from "./language.ts";
 import { pen, penOf, printer, shownOf } from "./measure.ts";
 import { along, at, DEEP, drawSeams, drawSection, openingOf, type Ring } from "./ring-parts.ts";
+import { letterOf } from "./row.ts";
 import { edgeAt, partBandOf } from "./sewn-edge.ts";
 
 const RADIUS = 88;
@@ -15,7 +16,13 @@ const AROUND = 62;
 /** The lap and a part band run outside the waist seam. */
 const OUTER = 9;
 
+/** Parts are named beside them; where the names would not all find room, letters stand for them and a list has the names. */
 export function drawWaistRing(plan: Plan): Drawing {
+  const drawing = drawRing(plan, false);
+  return drawing.labels.lost > 0 ? drawRing(plan, true) : drawing;
+}
+
+function drawRing(plan: Plan, listed: boolean): Drawing {
   const drawing = new Drawing("waist-ring");
   drawing.heading("Seen from above. Centre front at the foot: the wearer's left is on your right.");
   drawing.note(
@@ -38,9 +45,13 @@ export function drawWaistRing(plan: Plan): Drawing {
   drawQuarters(drawing, ring);
   drawOpening(drawing, plan, ring, opening);
   drawLap(drawing, plan, ring, opening);
-  for (const section of plan.sections) nameSection(drawing, plan, ring, section);
+  for (const [i, section] of plan.sections.entries())
+    nameSection(drawing, ring, section, listed ? letterOf(i) : sectionWords(plan, section), listed);
   drawing.reach(ring.middle.y + RADIUS + 26);
   drawing.settle();
+  if (listed)
+    for (const [i, section] of plan.sections.entries())
+      drawing.note(`${letterOf(i)}: ${section.name}, ${sectionWords(plan, section)}`, { above: 3 });
   drawing.note(setWords(plan));
   drawing.note(closingWords(plan));
   return drawing;
@@ -86,17 +97,18 @@ function sidesAt(ring: Ring, place: number): readonly ("above" | "below" | "left
   return [dy > 0 ? "below" : "above"];
 }
 
-/** How a section is set, its length on the waist seam, its pleats. */
-function nameSection(drawing: Drawing, plan: Plan, ring: Ring, section: Section): void {
+/** The words for a section beside it: how it is set, its length on the waist seam, its pleats; or its letter. */
+function nameSection(drawing: Drawing, ring: Ring, section: Section, words: string, bold: boolean): void {
   const place = pen(section.from) + pen(section.waist) / 2;
   const outer = OUTER + 6;
-  drawing.label(sectionWords(plan, section), at(ring, place), {
+  drawing.label(words, at(ring, place), {
     stand: at(ring, place, outer),
     sides: sidesAt(ring, place),
     gap: 2,
     width: 74,
     size: LETTERING.small,
     leader: "moved",
+    bold,
   });
 }
 

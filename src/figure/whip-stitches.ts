@@ -100,7 +100,7 @@ export function drawNeedle(drawing: Drawing, wanted: Stitches, words: string): v
 }
 
 /** A slack thread: points from one end to the other, drawn towards a third. */
-function curve(from: Point, towards: Point, to: Point): Point[] {
+export function curve(from: Point, towards: Point, to: Point): Point[] {
   return Array.from({ length: 11 }, (_, i) => {
     const [a, b, c] = [(1 - i / 10) ** 2, (2 * i * (10 - i)) / 100, (i / 10) ** 2];
     return { x: a * from.x + b * towards.x + c * to.x, y: a * from.y + b * towards.y + c * to.y };

@@ -7,6 +7,11 @@ export interface Stretched {
   readonly cloth: Quantity;
 }
 
+/** The zones on the waist as planned: what is sewn before the edge is made goes by it. */
+export const asPlanned = (
+  zones: readonly { readonly planned: Quantity; readonly cloth: Quantity }[],
+): readonly Stretched[] => zones.map(({ planned, cloth }) => ({ waist: planned, cloth }));
+
 type Side = "waist" | "cloth";
 
 /** Walks a half's zones from centre front, turning a length of one kind into the other, in proportion within a zone. */

@@ -2,10 +2,11 @@
  * What the skirt is set to: a waistband, the piped edge of a bodice, or that edge and a part band from centre front to
  * the opening. Cut sizes, piping, hooks (trade: setting, attaching, closing).
  */
+import { printOnTape } from "../quantity/print.ts";
 import { isZero, min, plain, sub } from "../quantity/quantity.ts";
 import type { Work } from "./context.ts";
 import type { Wanted } from "./layout.ts";
-import type { Opening } from "./opening.ts";
+import { NEAR, type Opening } from "./opening.ts";
 import { pipingPieces, solvePiping } from "./piping.ts";
 
 /** Hooks on the bodice edge that closes over a part band: at the corner above the opening, and at centre front. */
@@ -24,13 +25,19 @@ export function solveAttach(work: Work, opening: Opening): void {
     min(opening.waist, sub(seam, opening.waist)),
     opening.kind === "seam"
       ? "the place of the seam that the opening goes to"
-      : "the place as it is asked for",
+      : recipe.attach.made
+        ? "the place that the slit comes to on the edge as made"
+        : "the place as it is asked for",
   );
-  // A seam's place goes with the waist seam; a slit stays where it is asked for.
-  const place =
-    opening.kind === "seam" && recipe.attach.made
-      ? "opening.fromFront * waist.planned / waist.seam"
-      : "opening.fromFront";
+  const place = recipe.attach.made ? "opening.planned" : "opening.fromFront";
+  if (recipe.attach.made) {
+    const planned = sheet.get("waist.planned");
+    sheet.choose(
+      "opening.planned",
+      min(opening.planned, sub(planned, opening.planned)),
+      "the place of the opening on the waist seam as planned, by which band and piping are cut",
+    );
+  }
   if (to !== "bodice-edge") {
     const along = to === "part-band" ? place : "waist.planned";
     sheet.set("band.length", `${along} + attach.band.lap + 2 * attach.band.turning`);
@@ -81,8 +88,8 @@ function checkEdge({ recipe, sheet, say }: Work): void {
       code: "no-part-band",
       level: "error",
       path: "attach.opening",
-      text: "a seam at centre front stands within 1 in of the opening, so that the placket goes to it, and nothing is left for a part band",
-      hint: "put the opening more than 1 in from the seam, or write to: bodice-edge with at: centre-front",
+      text: `a seam at centre front stands within ${printOnTape(NEAR, sheet.showing)} of the opening, so that the placket goes to it, and nothing is left for a part band`,
+      hint: `put the opening more than ${printOnTape(NEAR, sheet.showing)} from the seam, or write to: bodice-edge with at: centre-front`,
     });
   }
   if (to === "bodice-edge" && opening.at !== "centre-front" && opening.at !== "centre-back") {
@@ -90,7 +97,7 @@ function checkEdge({ recipe, sheet, say }: Work): void {
       code: "opening-off-bodice",
       level: "warning",
       path: "attach.opening",
-      text: "on a bodice edge the skirt opens where the bodice does, and most bodices open at centre front or centre back",
+      text: `on a bodice edge the ${recipe.garment} opens where the bodice does, and most bodices open at centre front or centre back`,
       hint: "if yours opens at centre front, take a part band: to: part-band, with an opening at front-left or front-right",
     });
   }

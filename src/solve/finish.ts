@@ -1,6 +1,7 @@
 /** Everything round the gauging: thread, whipping, hem facing, braid, placket (trade: setting, hem). */
 import { fraction, inches } from "../quantity/quantity.ts";
 import type { Work } from "./context.ts";
+import { fixed } from "./fixed.ts";
 
 /** Cloth lighter than this (g/m2) may be whipped every other pleat, with a warning. */
 const LIGHT = fraction("60/1000000");
@@ -38,7 +39,7 @@ export function solveWhip({ recipe, sheet, say }: Work): void {
       ? "whipping only every other pleat is weak, even in cloth this light"
       : `whipping only every other pleat is too weak for ${weight ? "cloth of 60 g/m2 and more" : "cloth of unknown weight"}`,
     hint: light
-      ? "whip every pleat if the skirt is to be worn often"
+      ? `whip every pleat if the ${recipe.garment} is to be worn often`
       : "write whip: every, or give the cloth's weight if it is under 60 g/m2",
   });
 }
@@ -49,15 +50,17 @@ export function solveHem({ recipe, sheet }: Work): void {
     sheet.set("facing.depth", "skirt.hem.depth + 2 * skirt.seam");
     sheet.set("facing.strips", "ceil(skirt.round / breadths.finished)");
     sheet.set("facing.length", "skirt.round + facing.strips * 2 * skirt.seam");
+    if (recipe.skirt.hem.cloth === "other")
+      sheet.set("facing.buy", "ceil(facing.strips * facing.depth / (1 - cloth.shrinkage), cloth.boughtBy)");
   }
-  if (recipe.skirt.braid) sheet.set("braid.length", "skirt.round * 103/100 + 4 in");
+  if (recipe.skirt.braid) sheet.set("braid.length", `skirt.round * 103/100 + ${fixed(recipe, "4 in")}`);
 }
 
 /** What is left unsewn for the opening, measured from the cut top, and the strip that faces it. Needs turnDown.opening. */
 export function solvePlacket({ recipe, sheet }: Work): void {
   const tucks = recipe.skirt.tucks ? " + tucks.crossing * tucks.each" : "";
-  sheet.set("placket.unsewn", `skirt.placket + turnDown.opening + 1/4 in${tucks}`);
-  sheet.set("placket.strip", "2 * (placket.unsewn + 1 in)");
+  sheet.set("placket.unsewn", `skirt.placket + turnDown.opening + ${fixed(recipe, "1/4 in")}${tucks}`);
+  sheet.set("placket.strip", `2 * (placket.unsewn + ${fixed(recipe, "1 in")})`);
 }
 
 /** The placket strip's width. */

@@ -148,7 +148,7 @@ export function recordSection(work: Work, rules: Rules, stretch: Stretch, pleats
   sheet.choose(
     "section.cloth",
     stretch.cloth,
-    "half the skirt's gauged cloth in the fewest equal sections of a quarter of the waist at most",
+    "half the garment's gauged cloth in the fewest equal sections of a quarter of the waist at most",
   );
   sheet.choose("section.planned", stretch.planned, "its share of the waist seam as planned");
   sheet.choose("section.waist", stretch.waist, "its share of the waist seam");

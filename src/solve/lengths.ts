@@ -1,4 +1,5 @@
 /** Lengths and balance at the four measured stations: hem first, and the difference goes into the turn-down. */
+import { printOnTape } from "../quantity/print.ts";
 import { compare, inches, less, sub } from "../quantity/quantity.ts";
 import type { Work } from "./context.ts";
 import { MEASURED_STATIONS, solveOverHoop } from "./over-hoop.ts";
@@ -69,13 +70,14 @@ function warnOfLengths({ sheet, say }: Work): void {
       hint: "measure again over all the supports; if it is so, go on: the turn-down is deeper at the back",
     });
   }
-  if (less(inches(4n), sub(back, front))) {
+  const most = inches(4n);
+  if (less(most, sub(back, front))) {
     say({
       code: "hem-must-shape",
       level: "warning",
       path: "wearer.waist-to-floor",
-      text: "the back is more than 4 in longer than the front: more than the top alone balances well, and no train can be made this way",
-      hint: "measure again; past 4 in the hem itself has to be shaped, which straight breadths do not do",
+      text: `the back is ${printOnTape(sub(back, front), sheet.showing)} longer than the front, more than ${printOnTape(most, sheet.showing)}: more than the top alone balances well, and no train can be made this way`,
+      hint: "measure again; past that the hem itself has to be shaped, which straight breadths do not do",
     });
   }
 }

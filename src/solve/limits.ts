@@ -26,7 +26,7 @@ export function limitHem({ recipe, sheet, say }: Work): void {
     code: "hem-too-deep",
     level: "error",
     path: "skirt.hem.depth",
-    text: `a ${recipe.skirt.hem.kind === "faced" ? "facing" : "hem"} ${sheet.shown("skirt.hem.depth")} deep is no shorter than the skirt itself`,
+    text: `a ${recipe.skirt.hem.kind === "faced" ? "facing" : "hem"} ${sheet.shown("skirt.hem.depth")} deep is no shorter than the ${recipe.garment} itself`,
     hint: "make the hem shallower",
   });
 }
@@ -53,6 +53,6 @@ export function limitRows({ sheet, say }: Work): void {
     level: "warning",
     path: "fullness.rows",
     text: `the last row runs ${sheet.shown("gauging.lastRow")} below the fold`,
-    hint: "common practice is two or three rows, 1/4 to 3/8 in apart",
+    hint: `common practice is two or three rows, ${sheet.showing.show === "cm" ? "6 to 10 mm" : "1/4 to 3/8 in"} apart`,
   });
 }

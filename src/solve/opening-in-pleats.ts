@@ -4,7 +4,7 @@ import { add, less, min, type Quantity, sub } from "../quantity/quantity.ts";
 import type { Work } from "./context.ts";
 import type { Opening } from "./opening.ts";
 import type { Section } from "./plan.ts";
-import { stacks } from "./pleat.ts";
+import { meetingDepth, stacks } from "./pleat.ts";
 import { type PleatLines, placeInPleats, pleatLines } from "./pleat-lines.ts";
 
 /** Warns, with the waist places of the nearest folds, so that the opening can be put under one. */
@@ -45,16 +45,22 @@ function warnOfLayers({ recipe, sheet, say }: Work, sections: readonly Section[]
   const wrongWay = recipe.attach.to === "part-band" && within.set === "knife" && within.towards === "back";
   if (!stacked && !wrongWay) return;
   const what = `the opening stands among the ${within.name.replace(/^(left|right) /, "")}`;
-  const reach = printOnTape(sub(within.depth, within.face), sheet.showing);
+  const print = (q: Quantity): string => printOnTape(q, sheet.showing);
+  const reach = print(sub(within.depth, meetingDepth(within.set, within.face)));
+  const seam = sheet.get("waist.seam");
+  const [first, last] = [within.from, add(within.from, within.waist)].map((q) => min(q, sub(seam, q)));
+  const ends = [first, last] as [Quantity, Quantity];
+  const [near, far] = less(ends[0], ends[1]) ? ends : [ends[1], ends[0]];
+  const run = `they run from ${print(near)} to ${print(far)} from centre front on the waist`;
   say({
     code: "opening-under-layers",
     level: "warning",
     path: "attach.opening",
     text: stacked
-      ? `${what}, which are deeper than their face: hidden folds reach ${reach} across it, and whipped through they would sew it shut`
-      : `${what}, and their folds point to the back: on a part band the bodice's side has to lap over the band's`,
+      ? `${what}, which lie over each other: a depth of ${print(within.depth)} behind a face of ${print(within.face)}; hidden folds reach ${reach} across it, and whipped through they would sew it shut`
+      : `${what}, and their folds, ${print(within.depth)} deep, point to the back: on a part band the bodice's side has to lap over the band's`,
     hint: stacked
-      ? "take pleats no deeper than their face there, gauge that part, or move the opening out of the pleats"
-      : "write towards: front for those pleats, or gauge that part",
+      ? `take pleats no deeper than ${print(meetingDepth(within.set, within.face))} there, gauge that part, or move the opening out of the pleats: ${run}`
+      : `write towards: front for those pleats, gauge that part, or move the opening out of the pleats: ${run}`,
   });
 }

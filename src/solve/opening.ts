@@ -15,7 +15,7 @@ import {
 import type { OpeningPlace } from "../recipe/recipe.ts";
 import type { Work } from "./context.ts";
 import type { Ring } from "./ring.ts";
-import { type SolvedZone, topOfWaist, waistOfTop } from "./zones.ts";
+import { asPlanned, type SolvedZone, topOfWaist, waistOfTop } from "./zones.ts";
 
 /** How near on the waist seam a seam must be for the placket to go to it. */
 export const NEAR = inches(1n);
@@ -23,6 +23,8 @@ export const NEAR = inches(1n);
 export interface Opening {
   /** On the waist seam, from centre front by the wearer's left. */
   readonly waist: Quantity;
+  /** The same on the waist seam as planned, before the edge was made. */
+  readonly planned: Quantity;
   readonly alongTop: Quantity;
   readonly kind: "seam" | "slit";
   /** In words: "centre back", or how far from centre front on which side. */
@@ -36,14 +38,21 @@ const SHARES: Partial<Record<OpeningPlace, { share: string; words: string }>> = 
   "side-right": { share: "3/4", words: "the right side" },
 };
 
-/** Finds the opening. If a seam stands within 1 in of it on the waist seam, that seam's place is the opening (a tie: the left). */
+/**
+ * Finds the opening. If a seam stands within 1 in of it on the waist seam, that seam's place is the opening (a tie: the left).
+ * All of it goes by the waist as planned: seam or slit is sewn before the edge is made, and an edge that is made moves
+ * nothing in the cloth, only the place on the waist that the cloth comes to.
+ */
 export function solveOpening(
   { recipe, sheet, say }: Work,
   ring: Ring,
   zones: readonly SolvedZone[],
 ): Opening {
   const { at, fromCentre } = recipe.attach.opening;
-  const waistSeam = sheet.get("waist.seam");
+  const waistSeam = sheet.get("waist.planned");
+  const plannedZones = asPlanned(zones);
+  const comesTo = (place: Quantity, top: Quantity): Quantity =>
+    recipe.attach.made ? waistOfTop(zones, top) : place;
   const fixed = SHARES[at];
   const offset = fromCentre ?? mul(waistSeam, plain(0n));
   const asked = fixed
@@ -61,12 +70,13 @@ export function solveOpening(
   };
   let nearest: { waist: Quantity; top: Quantity; gap: Quantity } | undefined;
   for (const top of ring.seams) {
-    const waist = waistOfTop(zones, top);
+    const waist = waistOfTop(plannedZones, top);
     const away = gap(waist);
     if (!nearest || less(away, nearest.gap)) nearest = { waist, top, gap: away };
   }
   if (!nearest || less(NEAR, nearest.gap)) {
-    return { waist: asked, alongTop: topOfWaist(zones, asked), kind: "slit", station: words };
+    const alongTop = topOfWaist(plannedZones, asked);
+    return { waist: comesTo(asked, alongTop), planned: asked, alongTop, kind: "slit", station: words };
   }
   if (nearest.gap.value.n !== 0n) {
     say({
@@ -77,7 +87,8 @@ export function solveOpening(
     });
   }
   return {
-    waist: nearest.waist,
+    waist: comesTo(nearest.waist, nearest.top),
+    planned: nearest.waist,
     alongTop: nearest.top,
     kind: "seam",
     station:

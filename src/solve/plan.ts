@@ -6,6 +6,8 @@ import type { Recipe } from "../recipe/recipe.ts";
 /** How a value is printed. See src/solve/shown.ts. */
 export type Style =
   | "tape"
+  | "tapeUp"
+  | "tapeDown"
   | "part"
   | "fine"
   | "thick"

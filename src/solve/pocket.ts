@@ -6,7 +6,7 @@ import type { Opening } from "./opening.ts";
 import type { PocketPlace } from "./plan.ts";
 import type { Ring } from "./ring.ts";
 import { topOf } from "./trims.ts";
-import { type SolvedZone, waistOfTop } from "./zones.ts";
+import { asPlanned, type SolvedZone, waistOfTop } from "./zones.ts";
 
 /** How far from a side, as a share of the waist seam, a pocket still serves. This project's own choice. */
 const NEAR_SIDE = plain(fraction(1n, 8n));
@@ -24,27 +24,27 @@ function apart(a: Quantity, b: Quantity, ring: Quantity): Quantity {
 /**
  * The pocket's seam: the one nearest the wearer's right side within an eighth of the waist seam, not the opening's and
  * at least a bag's width from it; else the same on the left; of two equally near the one nearer the front. No such
- * seam is an error.
+ * seam is an error. It is sewn before the edge is made, and so goes by the waist as planned.
  *
- * @param turnDown the turn-down at a place on the waist seam
+ * @param turnDown the turn-down at a share of the waist seam
  */
 export function solvePocket(
   work: Work,
   ring: Ring,
   zones: readonly SolvedZone[],
   opening: Opening,
-  turnDown: (waist: Quantity) => Quantity,
+  turnDown: (share: Quantity) => Quantity,
 ): PocketPlace | undefined {
   const { recipe, sheet, say } = work;
   if (!recipe.skirt.pocket) return undefined;
   const round = sheet.get("skirt.round");
-  const waistSeam = sheet.get("waist.seam");
+  const planned = sheet.get("waist.planned");
+  const plannedZones = asPlanned(zones);
   const width = sheet.get("skirt.pocketWidth");
   const free = ring.seams
     .filter((alongTop) => !less(apart(alongTop, opening.alongTop, round), width))
     .map((alongTop) => {
-      const waist = waistOfTop(zones, alongTop);
-      return { alongTop, waist, share: div(waist, waistSeam) };
+      return { alongTop, share: div(waistOfTop(plannedZones, alongTop), planned) };
     });
   for (const { side, share } of SIDES) {
     const gap = (seam: (typeof free)[number]): Quantity => abs(sub(seam.share, share));
@@ -59,9 +59,17 @@ export function solvePocket(
       min(nearest.alongTop, sub(round, nearest.alongTop)),
       `the free seam nearest the wearer's ${side} side`,
     );
-    sheet.choose("turnDown.pocket", turnDown(nearest.waist), "the turn-down curve at the pocket");
+    sheet.choose("turnDown.pocket", turnDown(nearest.share), "the turn-down curve at the pocket");
     solveSizes(work);
-    return { ...nearest, side, station: exact ? `the ${side} side` : `the seam nearest the ${side} side` };
+    const waist = waistOfTop(zones, nearest.alongTop);
+    const station = exact ? `the ${side} side` : `the seam nearest the ${side} side`;
+    return {
+      side,
+      station,
+      waist,
+      share: div(waist, sheet.get("waist.seam")),
+      alongTop: nearest.alongTop,
+    };
   }
   say({
     code: "no-pocket-seam",

@@ -151,8 +151,8 @@ function plainStyle(q: Quantity): Style {
 }
 
 function styleOf({ path, quantity }: Given): Style {
-  if (path.endsWith("thickness") || path.endsWith("ten-layers") || path.endsWith("closest-easy"))
-    return "fine";
+  if (path.endsWith("thickness") || path.endsWith("ten-layers")) return "thick";
+  if (path.endsWith("closest-easy")) return "fine";
   if (path.endsWith("bought-by")) return "cloth";
   if (path.endsWith("shrinkage")) return "share";
   if (quantity.dim === PLAIN) return "count";

@@ -2,6 +2,7 @@
 import {
   decimal,
   printCloth,
+  printExactly,
   printFine,
   printOnTape,
   printPart,
@@ -9,7 +10,7 @@ import {
   vulgar,
 } from "../quantity/print.ts";
 import { type Fraction, fraction, type Quantity, toInches } from "../quantity/quantity.ts";
-import { nearestWhole } from "../quantity/tape.ts";
+import { nearestWhole, roundTo } from "../quantity/tape.ts";
 import type { Style } from "./plan.ts";
 
 const POUND = fraction("453.59237");
@@ -18,6 +19,8 @@ const OUNCE_A_YARD = fraction("28.349523125").div(fraction("0.83612736").mul(SQU
 
 const STYLES: Record<Style, (q: Quantity, showing: Showing) => string> = {
   tape: printOnTape,
+  tapeUp: (q, { show, tape }) => printExactly(roundTo(q, tape, "up"), show),
+  tapeDown: (q, { show, tape }) => printExactly(roundTo(q, tape, "down"), show),
   part: printPart,
   fine: (q, { show }) => printFine(q, show),
   thick: (q) => `${decimal(q.value, 2)} mm`,

@@ -58,11 +58,12 @@ export function solve(recipe: Recipe, reading?: Reading): Solved {
   const zones = solveZones(work);
   if (!zones) return { messages };
   const opening = solveOpening(work, ring, zones);
-  sheet.choose("turnDown.opening", turnDownAt(work, opening.waist), "the turn-down curve at the opening");
+  const plannedShare = plain(opening.planned.value.div(sheet.get("waist.planned").value));
+  sheet.choose("turnDown.opening", turnDownAt(work, plannedShare), "the turn-down curve at the opening");
   solveCrossing(work);
   solvePlacket(work);
   limitPlacket(work);
-  const pocket = solvePocket(work, ring, zones, opening, (waist) => turnDownAt(work, waist));
+  const pocket = solvePocket(work, ring, zones, opening, (share) => turnDownAt(work, share));
   const balance = solveBalance(work, zones);
   warnOfSkirt(work);
 
@@ -110,14 +111,14 @@ export function solve(recipe: Recipe, reading?: Reading): Solved {
 const shareOf = ({ sheet }: Work, waist: Quantity): Quantity =>
   plain(waist.value.div(sheet.get("waist.seam").value));
 
-function turnDownAt(work: Work, waist: Quantity): Quantity {
+function turnDownAt(work: Work, share: Quantity): Quantity {
   const { recipe, sheet } = work;
   const finished = curveAt(
     sheet.get("finished.front"),
     sheet.get("finished.left"),
     sheet.get("finished.right"),
     sheet.get("finished.back"),
-    shareOf(work, waist),
+    share,
   );
   return sub(sheet.get(topOf(recipe)), finished);
 }

@@ -9,6 +9,7 @@ import { add, less, mul, plain, type Quantity, sub, toCount } from "../quantity/
 import { roundTo } from "../quantity/tape.ts";
 import type { Recipe } from "../recipe/recipe.ts";
 import type { Work } from "./context.ts";
+import { fixed } from "./fixed.ts";
 import type { FlouncePlace, Tuck } from "./plan.ts";
 
 /** The length from the finished hem to the cut top, all trimmings on: what the turn-down is taken from. */
@@ -92,7 +93,10 @@ export function checkHeights({ recipe, sheet, say }: Work): void {
 export function solveCrossing({ recipe, sheet, say }: Work): void {
   const { tucks, flounces } = recipe.skirt;
   if (!tucks && !flounces) return;
-  sheet.set("placket.foot", `${topOf(recipe)} - turnDown.opening - skirt.placket - 1/4 in`);
+  sheet.set(
+    "placket.foot",
+    `${topOf(recipe)} - turnDown.opening - skirt.placket - ${fixed(recipe, "1/4 in")}`,
+  );
   if (tucks) {
     sheet.set(
       "tucks.crossing",

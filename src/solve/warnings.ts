@@ -38,7 +38,7 @@ export function warnOfSkirt({ recipe, sheet, say }: Work): void {
         warning(
           "hem-under-hoop",
           "wearer.hoop.round",
-          `${text}: the skirt will not go over it`,
+          `${text}: the ${recipe.garment} will not go over it`,
           "take more breadths or a smaller hoop",
         ),
       );
@@ -157,7 +157,7 @@ export function warnOfTightness({ sheet, say }: Work): void {
       "tighter-than-easy",
       "fullness",
       "the deepest pitch asks for more pleats than stand easily",
-      "sew the trial before marking the skirt",
+      "sew the trial before marking the whole top",
     ),
   );
 }

@@ -20,7 +20,7 @@ export function solveWeight({ recipe, sheet, say }: Work): void {
     code: "heavy",
     level: "warning",
     path: "cloth.weight",
-    text: `the skirt weighs ${sheet.shown("skirt.weight")}, more than 7 lb`,
+    text: `the ${recipe.garment} weighs ${sheet.shown("skirt.weight")}, more than 7 lb`,
     hint: "hang it from the bodice or a support, not from the soft waist",
   });
 }

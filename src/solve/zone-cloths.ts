@@ -48,7 +48,8 @@ export function clothsOf(
   const { sheet, say } = work;
   const print = shownIn(work);
   const half = sheet.evaluate("skirt.round / 2");
-  const fullness = sheet.evaluate("skirt.round / waist.seam");
+  // As planned: an edge that is made moves no cloth, and so no bite.
+  const fullness = sheet.evaluate("skirt.round / waist.planned");
   const zero = sub(half, half);
   const takers = asked.filter(({ set, cloth }) => set === "gauged" && !cloth);
   let failed = false;

@@ -10,6 +10,7 @@ import { drawGauging } from "../../src/figure/gauging.ts";
 import { drawHem } from "../../src/figure/hem.ts";
 import { drawLayout } from "../../src/figure/layout.ts";
 import { drawPleats } from "../../src/figure/pleats.ts";
+import { STEPS } from "../../src/figure/steps/index.ts";
 import { drawWaistRing } from "../../src/figure/waist-ring.ts";
 import { drawWhipping } from "../../src/figure/whipping.ts";
 import type { Plan } from "../../src/solve/plan.ts";
@@ -26,4 +27,8 @@ export const DRAWINGS: Readonly<Record<FigureName, (plan: Plan) => Drawing>> = {
   "drawn-up": drawDrawnUp,
   "waist-ring": drawWaistRing,
   whipping: drawWhipping,
+  ...(Object.fromEntries(Object.entries(STEPS).map(([name, step]) => [name, step.draw])) as Record<
+    keyof typeof STEPS,
+    (plan: Plan) => Drawing
+  >),
 };

@@ -1,36 +1,25 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { type Box, nearestOn, overlap } from "../../src/figure/box.ts";
-import type { Drawing } from "../../src/figure/drawing.ts";
+import { nearestOn, overlap } from "../../src/figure/box.ts";
 import { figuresOf } from "../../src/figure/index.ts";
 import { Labels } from "../../src/figure/labels.ts";
 import { PICTURE } from "../../src/figure/language.ts";
 import { linesOf, widthOf } from "../../src/figure/lettering.ts";
+import { DEMOS, demo } from "../demos.ts";
 import { randomRecipe } from "../random.ts";
 import { tried } from "../recipes.ts";
 import { DRAWINGS } from "./drawings.ts";
+import { faults } from "./faults.ts";
 import { GARMENTS, garment } from "./plans.ts";
 
-/** What is wrong with the labels of a finished drawing, in words. */
-function faults(drawing: Drawing): string[] {
-  const { svg } = drawing.finish("title", "description");
-  const height = Number(String(svg.properties.viewBox).split(" ")[3]);
-  const { placed } = drawing.labels;
-  const out = ({ x, y, width, height: tall }: Box): boolean =>
-    x < 0 || y < 0 || x + width > PICTURE.width + 1e-6 || y + tall > height;
-  return placed.flatMap((label, i) => [
-    ...(out(label.box) ? [`"${label.wish.text}" leaves the picture`] : []),
-    ...placed
-      .slice(i + 1)
-      .filter((other) => overlap(label.box, other.box))
-      .map((other) => `"${label.wish.text}" lies on "${other.wish.text}"`),
-  ]);
-}
-
 describe("labels", () => {
-  for (const name of Object.keys(GARMENTS))
-    it.each(figuresOf(garment(name)))(`meet nowhere and stay in the picture: ${name}: %s`, (figure) => {
-      expect(faults(DRAWINGS[figure](garment(name)))).toEqual([]);
+  const plans = [
+    ...DEMOS.map((name) => [name, demo(name)] as const),
+    ...Object.keys(GARMENTS).map((name) => [name, garment(name)] as const),
+  ];
+  for (const [name, plan] of plans)
+    it.each(figuresOf(plan))(`meet nowhere and stay in the picture: ${name}: %s`, (figure) => {
+      expect(faults(DRAWINGS[figure](plan))).toEqual([]);
     });
 
   it("meet nowhere and stay in the picture, whatever the garment", () => {

@@ -1,14 +1,17 @@
 /** Pleats as they are drawn: every fold where the plan's faces and depths put it, turned the right way on both halves. */
-import type { Element } from "hast";
+import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { figuresOf } from "../../src/figure/index.ts";
+import { LINES } from "../../src/figure/language.ts";
 import { pen } from "../../src/figure/measure.ts";
-import { laidPleats } from "../../src/figure/pleat-fold.ts";
+import { type LaidPleat, laidPleats } from "../../src/figure/pleat-fold.ts";
 import { openingPleat } from "../../src/figure/pleat-opening.ts";
 import { faceOf } from "../../src/figure/pleat-strip.ts";
 import { pleatedLeft, pleats } from "../../src/figure/pleats.ts";
 import type { Plan, PleatedSection } from "../../src/solve/plan.ts";
-import { planOf } from "../recipes.ts";
+import { randomRecipe } from "../random.ts";
+import { planOf, tried } from "../recipes.ts";
+import { all, outlinesOf } from "./outlines.ts";
 import { garment, garmentsWith } from "./plans.ts";
 
 const pleated = (plan: Plan): PleatedSection[] =>
@@ -47,25 +50,20 @@ describe.each(garmentsWith("pleats"))("pleats of %s", (name) => {
   });
 
   it("show the same on the wearer's right, turned about", () => {
-    const rows = paths(pleats(plan).svg)
-      .filter(({ properties }) => properties.strokeWidth === "2.8")
-      .map(({ properties }) => points(String(properties.d)));
+    const rows = all(pleats(plan).svg, "path")
+      .filter(({ properties }) => properties.strokeWidth === String(LINES.cloth.attributes.strokeWidth))
+      .flatMap(({ properties }) => outlinesOf(String(properties.d)));
+    const near = (a: number, b = Number.NaN): boolean => Math.abs(a - b) < 0.03;
     const pairs = rows.filter((row) =>
-      rows.some((other) =>
-        other.every(([x, y], i) => Math.abs(360 - x - (row[i]?.[0] ?? -1)) < 0.03 && y === row[i]?.[1]),
+      rows.some(
+        (other) =>
+          other.length === row.length &&
+          other.every(([x, y], i) => near(360 - x, row[i]?.[0]) && near(y, row[i]?.[1])),
       ),
     );
     expect(pairs.length).toBeGreaterThanOrEqual(2 * pleatedLeft(plan).length);
   });
 });
-
-const paths = (tree: Element): Element[] =>
-  tree.children.flatMap((child) =>
-    child.type === "element" ? [...(child.tagName === "path" ? [child] : []), ...paths(child)] : [],
-  );
-
-const points = (d: string): [number, number][] =>
-  [...d.matchAll(/[ML](-?[\d.]+) (-?[\d.]+)/g)].map(([, x, y]) => [Number(x), Number(y)]);
 
 describe("the way knife pleats turn", () => {
   const first = (towards: string) => {
@@ -114,17 +112,51 @@ describe("the opening among pleats", () => {
   });
 });
 
+describe("the face of a pleat", () => {
+  it.each([
+    { towards: "front", from: 1.5, to: 2.25 },
+    { towards: "back", from: 0, to: 0.75 },
+  ])("is not its hidden cloth, where both are as long: towards the $towards", ({ towards, from, to }) => {
+    const zones = `[{set: knife, face: 3/4 in, depth: 3/4 in, towards: ${towards}}, {set: gauged}]`;
+    const plan = planOf({ fullness: { zones: zones.replace("set: knife", "set: knife, waist: 6 in") } });
+    const [section] = pleatedLeft(plan);
+    const [pleat] = laidPleats(plan, section as PleatedSection);
+    expect(faceOf(pleat as LaidPleat)).toEqual([from, to]);
+  });
+
+  it("is where the solver has it: the figure speaks of the face when the plan warns of it, and only then", () => {
+    let among = 0;
+    fc.assert(
+      fc.property(randomRecipe, (source) => {
+        const { plan } = tried(source);
+        const words = plan && openingPleat(plan);
+        if (!plan || !words || !/behind|in the face of/.test(words)) return;
+        among += 1;
+        expect(words.includes("in the face of")).toBe(
+          plan.messages.some(({ code }) => code === "opening-on-face"),
+        );
+      }),
+      { numRuns: 300 },
+    );
+    expect(among).toBeGreaterThan(3);
+  });
+});
+
 describe("which figures there are", () => {
   it("no gauging where nothing is gauged, no pleats where nothing is laid", () => {
     const has = (name: string) => figuresOf(garment(name));
     expect(has("pleats only")).toEqual([
       "finished",
       "layout",
+      "step-placket",
       "hem",
       "balance",
+      "step-turn",
       "edge",
       "pleats",
       "waist-ring",
+      "step-pins",
+      "step-hooks",
     ]);
     expect(has("four breadths, even bites")).not.toContain("pleats");
     expect(has("pleated, gauged back")).toEqual(expect.arrayContaining(["gauging", "pleats", "whipping"]));

@@ -33,7 +33,12 @@ function lengthsOf(plan: Plan): Set<string> {
         marks.slice(2).map((mark, i) => part({ ...mark, value: mark.value.sub(marks[i]?.value ?? 0) })),
       ),
     ...plan.rows.map(tape),
-    ...plan.sections.flatMap(({ waist, clothFrom, from }) => [part(waist), tape(clothFrom), tape(from)]),
+    ...plan.sections.flatMap(({ waist, cloth, clothFrom, from }) => [
+      part(waist),
+      part(cloth).replace(/^about /, ""),
+      tape(clothFrom),
+      tape(from),
+    ]),
     ...plan.sections.flatMap((section) =>
       section.set === "flat" || section.set === "gauged"
         ? []
@@ -43,6 +48,8 @@ function lengthsOf(plan: Plan): Set<string> {
     ...(repeat?.down ? [tape(repeat.down)] : []),
     // A bar for the scale, how deep a whip stitch goes, the roll of the hem, the braid below it: rules, not results.
     ...["20 in", "50 cm", "1/16 in", "1/8 in", "1.5 mm", "3 mm"],
+    // How far a row is sewn ahead, the tacking below the fold, a slit's strip from its edge: rules too.
+    ...["4 in", "10 cm", "3/8 in", "1 cm", "1/4 in", "6 mm"],
   ]);
 }
 

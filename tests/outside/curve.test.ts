@@ -46,6 +46,36 @@ describe("row 24: monotone data RPN15A [Fritsch & Carlson, SIAM J. Numer. Anal. 
   });
 });
 
+/** The natural cubic spline through the same points, in floats: what the data is published to trip up. */
+function natural(at: number): number {
+  const x = AT.map(Number);
+  const y = HEIGHTS.map(Number);
+  const n = x.length;
+  const step = (i: number): number => (x[i + 1] as number) - (x[i] as number);
+  const slope = (i: number): number => ((y[i + 1] as number) - (y[i] as number)) / step(i);
+  // Second derivatives by elimination, nothing at both ends.
+  const upper = [0];
+  const right = [0];
+  for (let i = 1; i < n - 1; i += 1) {
+    const pivot = 2 * (step(i - 1) + step(i)) - step(i - 1) * (upper[i - 1] as number);
+    upper.push(step(i) / pivot);
+    right.push((6 * (slope(i) - slope(i - 1)) - step(i - 1) * (right[i - 1] as number)) / pivot);
+  }
+  const bend = new Array<number>(n).fill(0);
+  for (let i = n - 2; i > 0; i -= 1)
+    bend[i] = (right[i] as number) - (upper[i] as number) * (bend[i + 1] as number);
+  const i = x.findLastIndex((place) => place <= at);
+  const [h, from, to] = [step(i), at - (x[i] as number), (x[i + 1] as number) - at];
+  const [b, c] = [bend[i] as number, bend[i + 1] as number];
+  const line = ((y[i] as number) * to + (y[i + 1] as number) * from) / h;
+  return line + (b * to ** 3 + c * from ** 3) / (6 * h) - (h * (b * to + c * from)) / 6;
+}
+
+it("row 24: a natural spline through these points does exceed 1 at 11, so that the data can tell the two apart", () => {
+  expect(natural(10)).toBeCloseTo(0.94374, 9);
+  expect(natural(11)).toBeGreaterThan(1);
+});
+
 describe("by hand", () => {
   it("equal steps, rises 1 and 3: the slope between is 2 x 1 x 3 / 4 = 3/2, midway 1/2 - 3/16 and 5/2 + 3/16", () => {
     const three = [0n, 1n, 4n].map((height, i) => ({ at: plain(i), height: plain(height) }));

@@ -111,11 +111,28 @@ describe("row 23: 50 in over 9 spaces on eighths (workroom example)", () => {
   });
 });
 
+describe("row 8: 77 stitches with one on each end (a doll-dressmaker's worked count; seen)", () => {
+  it("at 1/8 in each the 76 spaces would need 9 1/2 in, not 8", () => {
+    expect(
+      tally(share(inches("19/2"), 76, inches("1/8")).parts).map(({ size, count }) => [
+        toInches(size).toFraction(),
+        count,
+      ]),
+    ).toEqual([["1/8", 76]]);
+    expect(tally(share(inches("8"), 76, inches("1/8")).parts)).toHaveLength(2);
+  });
+});
+
 describe("row 9: 28 cm, ends 2 cm in, taken as 15 gaps (NIMI, Dress Making, Trade Practical, p. 209; seen)", () => {
   it("the true gap is 1.6 cm, and 16 marks stand on 15 gaps", () => {
     const { parts } = share(millimetres("240"), 15, millimetres("1"));
     expect(marksOf(parts).length).toBe(16);
     expect(tally(parts).map(({ size, count }) => [size.value.toFraction(), count])).toEqual([["16", 15]]);
+  });
+  it("16 tucks of 0.2 cm take twice that each: 28 cm come from 34.4 cm flat", () => {
+    const plan = planOf({ show: "cm", skirt: { tucks: { count: "16", depth: "0.2 cm" } } });
+    const takes = plan.values.get("tucks.takeUp")?.quantity.value.div(10);
+    expect(takes?.add(28).toFraction()).toBe(fraction("34.4").toFraction());
   });
   it("24 / 1.7 is 14.1: the book does not take the nearest whole number, which is 14", () => {
     expect(roundTo(div(millimetres("240"), millimetres("17")), plain(1n)).value.toFraction()).toBe("14");

@@ -1,8 +1,14 @@
 /** Published pleats (rows 3, 4, 5) and checks followed (row 10), held against whole plans; printed slips must not come out. */
 import { describe, expect, it } from "vitest";
-import { readFormula } from "../../src/quantity/formula.ts";
-import { fraction, LENGTH, plain, type Quantity, quantity, toInches } from "../../src/quantity/quantity.ts";
-import { STRIPS } from "../../src/solve/flounces.ts";
+import {
+  add,
+  fraction,
+  LENGTH,
+  plain,
+  type Quantity,
+  quantity,
+  toInches,
+} from "../../src/quantity/quantity.ts";
 import { wholePleats } from "../../src/solve/follow-repeat.ts";
 import type { PleatedSection } from "../../src/solve/plan.ts";
 import { clothOf, meetingDepth, type PleatSet } from "../../src/solve/pleat.ts";
@@ -32,11 +38,20 @@ describe("row 3: knife pleats [NIMI (Govt of India), Dress Making, Trade Practic
     expect(inCm(section.depth)).toBe("4");
   });
   it("strips of 90 cm cloth, 2 cm a seam, 15 cm deep: 3 strips, 45 cm of cloth", () => {
-    const strips = readFormula(STRIPS.straight).evaluate(
-      (name) => ({ "flounces.round": cm("236"), "breadths.finished": cm("86") })[name],
-    );
-    expect(typeof strips === "boolean" ? "" : strips.value.toFraction()).toBe("3");
-    expect(fraction(3n).mul(15).toFraction()).toBe("45");
+    // As a flounce: a round of 2 x 90 - 2 x 4 = 172 cm, 59/43 full, is 236 cm; 11 cm deep and a seam of 2 cm above and below.
+    const plan = planOf({
+      show: "cm",
+      cloth: { width: "90 cm", selvedge: "0 cm" },
+      skirt: {
+        breadths: "2",
+        seam: "2 cm",
+        flounces: { count: "1", depth: "11 cm", fullness: "59/43" },
+      },
+    });
+    expect(inCm(plan.values.get("flounces.round")?.quantity ?? cm("0"))).toBe("236");
+    const strips = plan.layout.pieces.filter(({ name }) => name.startsWith("flounce strip"));
+    expect(strips).toHaveLength(3);
+    expect(inCm(strips.map(({ length }) => length).reduce(add))).toBe("45");
   });
   it("full knife: 50 cm, face 2.5: 20 pleats, 150 cm", () => {
     const full = pleats({

@@ -28,6 +28,23 @@ it("green silk: 5 x 23 = 115 in 25; 7 1/2 of a half in ten meeting pleats, 5 gau
   expect(codes(plan)).not.toContain("opening-under-layers");
 });
 
+it("the warning of stacked pleats over the opening gives its numbers and the way out", () => {
+  const said = tried(
+    recipeText({
+      cloth: { width: "24 in", thickness: "0.18 mm" },
+      skirt: { breadths: "5" },
+      fullness: { zones: "[{set: box, waist: 7 1/2 in, depth: 1 in}, {set: gauged}]" },
+      attach: { to: "part-band", opening: { at: "front-right", "from-centre": "4 in" } },
+    }),
+  ).messages.find(({ code }) => code === "opening-under-layers");
+  // Ten faces of 3/4 in; box pleats meet at half a face, 3/8 in; 1 - 3/8 reaches over.
+  expect(said?.text).toContain(
+    "a depth of 1 in behind a face of 3/4 in; hidden folds reach 5/8 in across it",
+  );
+  expect(said?.hint).toContain("take pleats no deeper than 3/8 in there");
+  expect(said?.hint).toContain("they run from 0 in to 7 1/2 in from centre front on the waist");
+});
+
 it("stacked pleats over the opening, or folds to the back on a part band, are warned of", () => {
   const silk = (zones: string) =>
     tried(

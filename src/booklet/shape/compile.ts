@@ -133,6 +133,7 @@ class Compiler {
     if (node.type !== "element") return [];
     const figure = figureOf(node);
     if (figure !== undefined) return [{ figure }];
+    if (node.tagName === "li") this.checkItem({ start, end }, ranges);
     const within = this.children(node.children, ranges, { start, end });
     const attributes = Object.entries(node.properties).filter(
       ([, value]) => value !== undefined && value !== null,
@@ -142,6 +143,18 @@ class Compiler {
         ? { tag: node.tagName, in: within }
         : { tag: node.tagName, with: Object.fromEntries(attributes) as Attributes, in: within },
     ];
+  }
+
+  /** An item of a list that begins within a choice must end within it. */
+  private checkItem(item: Stretch, ranges: readonly Range[]): void {
+    const torn = ranges.find(
+      ({ start, middle, end }) =>
+        (item.start >= start && item.start < middle && item.end > middle) ||
+        (item.start >= middle && item.start < end && item.end > end),
+    );
+    if (!torn) return;
+    const text = this.expansion.text.slice(item.start, item.start + 60).split("\n")[0];
+    throw new Error(`the item "${text}" begins within {{#${torn.kind}}} and goes on behind it`);
   }
 
   private text(text: string): ShapeNode[] {

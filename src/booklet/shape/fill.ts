@@ -117,9 +117,24 @@ function block(nodes: readonly ElementContent[]): ElementContent[] {
   return out;
 }
 
+/** Drawings behind a step's text follow it at once; other blocks keep their lines. */
+function pictures(nodes: readonly ElementContent[]): ElementContent[] {
+  const kept = nodes.filter((node) => !isSpace(node));
+  const only = kept.every(
+    (node) => node.type === "element" && (node.tagName === "figure" || node.tagName === "p"),
+  );
+  return only ? kept : block(nodes);
+}
+
 /** Texts side by side are one; a line's end takes the spaces round it, and the ends of the whole have none. */
 function inline(nodes: readonly ElementContent[], trimmed: boolean): ElementContent[] {
-  if (nodes.some(isBlock)) return block(nodes);
+  const first = nodes.findIndex(isBlock);
+  if (first >= 0) {
+    const before = nodes.slice(0, first);
+    return before.every(isSpace)
+      ? block(nodes)
+      : [...inline(before, trimmed), ...pictures(nodes.slice(first))];
+  }
   const out: ElementContent[] = [];
   for (const node of nodes) {
     const last = out.at(-1);

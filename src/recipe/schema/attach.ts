@@ -79,7 +79,7 @@ export const OPENINGS = [
 ] as const;
 
 const OPENING = block(
-  "where the skirt opens",
+  "where the garment opens",
   {
     at: choice(OPENINGS, {
       about: "at which place; left and right are the wearer's",
@@ -99,7 +99,7 @@ const OPENING = block(
 );
 
 export const ATTACH = block(
-  "what the skirt is set to, and how it closes",
+  "what the pleats are set to, and how it closes",
   {
     to: choice(["waistband", "bodice-edge", "part-band"], {
       about: "a waistband, the edge of a bodice, or a bodice edge with a short band from centre front",

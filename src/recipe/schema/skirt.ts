@@ -57,7 +57,7 @@ const FLOUNCES = block("flounces", {
   count: count({ about: "how many", example: "2", least: "1", most: "20" }),
   depth: length({ about: "finished depth of one", example: "11 in", above: "0 in", most: "60 in" }),
   fullness: number({
-    about: "length of a flounce for one of the skirt's round",
+    about: "length of a flounce for one of the garment's round",
     example: "4/3",
     byDefault: byDefault("4/3"),
     least: "1",
