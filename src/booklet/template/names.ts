@@ -5,7 +5,7 @@ export const WORDS = "chosenSetting estimate estimateInFull skippedRows";
 
 /** Words of `garment.…`. */
 export const GARMENT = `
-  cloth edge edgeLine endToEnd fibre kind longSide openSide opening openingAmong otherSide over parts
+  cloth edge edgeLine endToEnd fibre kind longSide notCounted openSide opening openingAmong otherSide over parts
   pleatsAtBack pleatsAtFront pocket pocketSide stay stayDepth title wearer year`;
 
 /** Yes or no: `is.…`. */
