@@ -2,21 +2,26 @@
 import version from "plainwork:version";
 import { atPath, buildProject, checkProject, type Outcome, outcomeText } from "./shelf/build.ts";
 import { writeCatalogue } from "./shelf/catalogue.ts";
+import { findChromium } from "./shelf/chromium.ts";
 import { findProjects, UsageError } from "./shelf/find.ts";
 import { newProject } from "./shelf/new.ts";
+import { BY_HAND, notPrinted } from "./shelf/not-printed.ts";
 import { NotOursError } from "./shelf/place.ts";
+import type { Paper } from "./shelf/print.ts";
 import type { World } from "./shelf/world.ts";
 
 const HELP = `plainwork ${version}: turns a garment recipe into an illustrated instruction booklet.
 
   plainwork build <recipe or folder>… [--out DIR] [--json]   write the booklets (DIR: output)
+          [--pdf] [--paper a4|letter]      and print them to PDF: full pages, small pages, guides at true size
   plainwork check <recipe or folder>… [--json]               read and solve, write nothing
   plainwork new <folder> [--title … --waist … …]             asks for a few measures and writes a recipe
   plainwork --version
   plainwork --help
 
 A folder is a project with a recipe.md in it, or a folder of such projects.
-Exit: 0 done, 1 a recipe has errors, 2 wrong use, 3 the machine failed (disk, permission).
+--pdf needs Chromium, or a browser made from it; the setting PLAINWORK_CHROMIUM may name its file.
+Exit: 0 done, 1 a recipe has errors, 2 wrong use, 3 the machine failed (disk, permission, printing).
 `;
 
 interface Arguments {
@@ -24,6 +29,8 @@ interface Arguments {
   readonly paths: readonly string[];
   readonly out: string;
   readonly json: boolean;
+  /** The paper to print on, when printing is asked. */
+  readonly pdf: Paper | undefined;
 }
 
 /** Runs one command; never throws. */
@@ -57,61 +64,100 @@ function tell(world: World, text: string): number {
   return 0;
 }
 
+/** Words that stand after an option, as `--out DIR` or `--out=DIR`. */
+function wordAfter(option: string, word: string, next: () => string | undefined, missing: string): string {
+  const value = word.startsWith(`${option}=`) ? word.slice(option.length + 1) : next();
+  if (value === undefined || value === "") throw new UsageError(missing);
+  return value;
+}
+
+const isOption = (option: string, word: string): boolean => word === option || word.startsWith(`${option}=`);
+
 function readArguments([command, ...rest]: readonly string[]): Arguments {
   if (command !== "build" && command !== "check") throw new UsageError(`there is no command "${command}"`);
+  const onlyBuild = (option: string): void => {
+    if (command === "check") throw new UsageError(`check writes nothing, so ${option} does not go with it`);
+  };
   const paths: string[] = [];
   let out = "output";
   let json = false;
+  let pdf = false;
+  let paper: Paper | undefined;
   for (let i = 0; i < rest.length; i += 1) {
     const word = rest[i] as string;
+    const next = (): string | undefined => rest[++i];
     if (word === "--json") json = true;
-    else if (word === "--out" || word.startsWith("--out=")) {
-      const value = word.startsWith("--out=") ? word.slice(6) : rest[++i];
-      if (value === undefined || value === "") throw new UsageError("--out needs a folder after it");
-      if (command === "check") throw new UsageError("check writes nothing, so --out does not go with it");
-      out = value;
+    else if (word === "--pdf") {
+      onlyBuild("--pdf");
+      pdf = true;
+    } else if (isOption("--out", word)) {
+      out = wordAfter("--out", word, next, "--out needs a folder after it");
+      onlyBuild("--out");
+    } else if (isOption("--paper", word)) {
+      const named = wordAfter("--paper", word, next, "--paper needs a4 or letter after it").toLowerCase();
+      if (named !== "a4" && named !== "letter")
+        throw new UsageError(`--paper is a4 or letter, not "${named}"`);
+      onlyBuild("--paper");
+      paper = named;
     } else if (word.startsWith("-")) throw new UsageError(`"${word}" is not an option of ${command}`);
     else paths.push(word);
   }
   if (paths.length === 0) throw new UsageError(`${command} needs a recipe or a folder`);
-  return { command, paths, out, json };
+  if (paper && !pdf) throw new UsageError("--paper is for printing: write --pdf too");
+  return { command, paths, out, json, pdf: pdf ? (paper ?? "a4") : undefined };
 }
 
-function run({ command, paths, out, json }: Arguments, world: World): number {
+function run({ command, paths, out, json, pdf }: Arguments, world: World): number {
   const projects = findProjects(world, paths);
   const folder = world.resolve(out);
+  const browser = pdf && findChromium(world);
+  const printing = pdf && browser ? { browser, paper: pdf } : undefined;
   const outcomes: Outcome[] = [];
   projects.forEach((project, i) => {
     const progress = projects.length > 1 && world.terminal && !json;
     if (progress) world.err(`\r\x1b[K${i + 1} of ${projects.length}: ${project.name}`);
-    const outcome = command === "build" ? buildProject(world, project, folder) : checkProject(world, project);
+    const outcome =
+      command === "build" ? buildProject(world, project, folder, printing) : checkProject(world, project);
     if (progress) world.err("\r\x1b[K");
     outcomes.push(outcome);
-    if (!json)
-      report(world, outcome, command === "build" ? `${out}/${project.name}/booklet.html` : undefined);
+    if (!json) report(world, outcome, command === "build" ? `${out}/${project.name}` : undefined);
   });
   if (command === "build" && outcomes.some(({ plan }) => plan)) {
     writeCatalogue(world, folder);
     if (!json && projects.length > 1) world.out(`all garments: ${out}/index.html\n`);
   }
-  if (json)
-    world.out(`${JSON.stringify({ plainwork: version, recipes: outcomes.map(outcomeJson) }, null, 1)}\n`);
-  return outcomes.every(({ plan }) => plan) ? 0 : 1;
+  const fault = pdf ? notPrinted(world, browser, outcomes) : undefined;
+  if (fault && !json) world.err(`plainwork: ${fault}\n  do: ${BY_HAND}\n`);
+  if (json) {
+    const told = {
+      plainwork: version,
+      recipes: outcomes.map(outcomeJson),
+      ...(fault ? { notPrinted: fault } : {}),
+    };
+    world.out(`${JSON.stringify(told, null, 1)}\n`);
+  }
+  if (!outcomes.every(({ plan }) => plan)) return 1;
+  return fault ? 3 : 0;
 }
 
+/** Says how one recipe went; `written` is its booklet's folder. */
 function report(world: World, outcome: Outcome, written: string | undefined): void {
   const text = outcomeText(outcome);
   if (text !== "") world.err(`${text}\n`);
   if (!outcome.plan) world.err(`${outcome.project.shown}: not built; an older booklet is left as it was\n`);
-  else if (written) world.out(`open ${written}\n`);
-  else world.out(`${outcome.project.shown}: no errors\n`);
+  else if (written) {
+    world.out(`open ${written}/booklet.html\n`);
+    for (const file of outcome.printed ?? []) world.out(`print ${written}/${file}\n`);
+  } else world.out(`${outcome.project.shown}: no errors\n`);
 }
 
 function outcomeJson(outcome: Outcome) {
-  const { project, plan, messages } = outcome;
+  const { project, plan, messages, printed, notPrinted } = outcome;
   return {
     recipe: project.shown,
     ok: plan !== undefined,
+    ...(printed ? { printed } : {}),
+    ...(notPrinted ? { notPrinted } : {}),
     messages: messages.map((message) => {
       const { code, level, text, place, expected, hint, path } = atPath(message, project);
       return {

@@ -43,7 +43,13 @@ export function edgeLaws({ json, plan, law, same, value, has }: Checks): void {
       "band",
     );
     law(value("hooks.band").compare(2) >= 0, "two hooks at a band's end at least");
+    const spaces = value("hooks.bandFirst").mul(value("hooks.band")).mul(two);
+    same(spaces, value("attach.band.depth"), "hooks over the band's depth");
   }
+  const down = has("hooks.placketApart")
+    ? value("hooks.placketApart").mul(value("hooks.placket").sub(1n))
+    : value("hooks.placketFirst").mul(two);
+  same(down, value("skirt.placket"), "hooks down the placket");
   same(
     value("hooks.count"),
     (banded ? value("hooks.band") : new Fraction(0n)).add(value("hooks.placket")),

@@ -6,8 +6,8 @@ import { describe, expect, it } from "vitest";
 import { NAMES } from "../src/solve/names.ts";
 
 const SRC = fileURLToPath(new URL("../src/", import.meta.url));
-const LAYERS = ["quantity", "recipe", "solve", "figure", "booklet", "shelf"];
-const CORE = LAYERS.slice(0, 5);
+const LAYERS = ["quantity", "recipe", "solve", "figure", "guide", "booklet", "shelf"];
+const CORE = LAYERS.slice(0, 6);
 
 const files = readdirSync(SRC, { recursive: true })
   .map(String)

@@ -21,6 +21,8 @@ declare module "plainwork:page" {
   export const coreHash: string;
   /** The standard chapters' shapes as JSON, packed likewise. */
   export const chapters: string;
+  /** A style for each paper that the program prints on by itself; none is at work until its `media` says so. */
+  export const papers: readonly { readonly name: string; readonly style: string; readonly hash: string }[];
 }
 declare module "plainwork:version" {
   const version: string;

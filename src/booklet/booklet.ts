@@ -38,6 +38,7 @@ export function makeBooklet(plan: Plan, { notebook, photographs }: Own = NOTHING
   files.set("booklet.html", bookletPage(worked.plan, parts, version, { notebook, pictures }));
   files.set("booklet.md", escapedMarks(joinChapters(plan, sections)));
   for (const [name, figure] of parts.figures) files.set(`figures/${name}.svg`, svgFile(figure.svg));
+  for (const [name, guide] of parts.guides) files.set(`guides/${name}.svg`, svgFile(guide.svg));
   files.set("plan.json", `${JSON.stringify(planJson(worked.plan, version), null, 1)}\n`);
   return files;
 }

@@ -32,6 +32,7 @@ export const CHAPTERS = [
   "keeping",
   "as-made",
   "workings",
+  "guides",
 ] as const;
 
 export type Chapter = (typeof CHAPTERS)[number];

@@ -1,4 +1,7 @@
 /** The template context: the plan's values and lists, ready to print, under the names a chapter may use. */
+
+import { guidesOf } from "../guide/index.ts";
+import { stripKinds } from "../guide/marking-strip.ts";
 import { decimal, printExactly, printFine, printOnTape, printPart, vulgar } from "../quantity/print.ts";
 import {
   add,
@@ -161,6 +164,13 @@ export function contextOf(plan: Plan): Context {
     ...recipe.given.filter(({ source }) => source === "default").map(({ path, text }) => ({ path, text })),
     ...recipe.chosenByDefault.map(({ path, text }) => ({ path, text })),
   ];
+  context.strips = stripKinds(plan).map(({ letter, sections, marks }) => ({
+    letter,
+    cloth: length((sections[0] as GaugedSection).cloth),
+    marks: String(marks.length),
+    sections: sections.map(({ name }) => name).join(", "),
+  }));
+  context.guides = guidesOf(plan).map(({ name, title }) => ({ name, title }));
   Object.assign(context, estimatesContext(plan), evidenceContext(plan));
   context.workings = [...plan.values.values()].map((value) => ({
     name: value.name,

@@ -1,4 +1,7 @@
 /** What a chapter may ask with {{#if is.…}}. */
+
+import { bandEnds } from "../guide/band-ends.ts";
+import { stripKinds } from "../guide/marking-strip.ts";
 import {
   compare,
   fraction,
@@ -51,6 +54,8 @@ export function flagsOf(plan: Plan) {
     finest: isFinest(plan),
     longerBites: plan.trialTable.some((row) => row.verdict === "keep-tight" && hasLonger(row, plan)),
     locked: sections.some(({ lines }) => lines !== undefined),
+    bandTemplates: bandEnds(plan).length > 0,
+    printedStrip: stripKinds(plan).length > 0,
     stacked: said("pleats-stack"),
     flatAndPleated: pleated && sets.has("flat"),
     oneLayer: said("thick-at-seam"),

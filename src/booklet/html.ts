@@ -7,7 +7,7 @@ import { shapeChapter } from "./chapter-shape.ts";
 import { type Run, runs, withoutMarks } from "./marks.ts";
 import { html } from "./nodes.ts";
 import { fillShape, type Maker } from "./shape/fill.ts";
-import type { Shape } from "./shape/tree.ts";
+import type { Folder, Shape } from "./shape/tree.ts";
 import type { Context } from "./template/evaluate.ts";
 import { TemplateError } from "./template/tree.ts";
 
@@ -18,6 +18,7 @@ export type Prints = ReadonlyMap<string, string>;
 export interface Before {
   readonly chapters: ReadonlyMap<string, Prints>;
   readonly values: ReadonlyMap<string, string>;
+  /** By folder and name: `figures/balance`. */
   readonly figures: ReadonlyMap<string, string>;
 }
 
@@ -26,6 +27,7 @@ export interface Making {
   readonly plan: Plan;
   readonly context: Context;
   readonly figures: ReadonlyMap<string, Figure>;
+  readonly guides: ReadonlyMap<string, Figure>;
   readonly before?: Before | undefined;
 }
 
@@ -76,16 +78,24 @@ class NodeMaker implements Maker {
     ]);
   }
 
-  figure(name: string): ElementContent[] {
-    const { figures, before } = this.making;
-    const figure = figures.get(name);
-    if (!figure) throw new TemplateError(`this garment has no figure "${name}"`, { code: "no-figure" });
-    const changed = before !== undefined && before.figures.get(name) !== pictureOf(figure);
+  drawing(folder: Folder, name: string): ElementContent[] {
+    const figure = this.making[folder].get(name);
+    if (!figure)
+      throw new TemplateError(`this garment has no ${folder === "guides" ? "guide" : "figure"} "${name}"`, {
+        code: "no-figure",
+      });
+    const { before } = this.making;
+    const changed = before !== undefined && before.figures.get(`${folder}/${name}`) !== pictureOf(figure);
+    const classes = [...(folder === "guides" ? ["guide"] : []), ...(changed ? ["changed"] : [])];
     return [
-      html("figure", { id: `figure-${name}`, ...(changed ? { className: ["changed"] } : {}) }, [
-        figure.svg,
-        html("figcaption", {}, [withoutMarks(figure.title)]),
-      ]),
+      html(
+        "figure",
+        {
+          id: `${folder === "guides" ? "" : "figure-"}${name}`,
+          ...(classes.length > 0 ? { className: classes } : {}),
+        },
+        [figure.svg, html("figcaption", {}, [withoutMarks(figure.title)])],
+      ),
     ];
   }
 }

@@ -12,6 +12,7 @@ import {
 import type { Plan } from "../solve/plan.ts";
 import { measuresSection } from "./fields.ts";
 import { howTo } from "./howto.ts";
+import { paperHashes, paperStyles } from "./paper.ts";
 import type { OwnPart, Parts } from "./parts.ts";
 import { nodesToHtml } from "./stringify.ts";
 
@@ -37,7 +38,8 @@ const pageData = ({ recipe }: Plan, { notebook, pictures }: OwnPart, main: strin
 export function bookletPage(plan: Plan, parts: Parts, version: string, own: OwnPart): string {
   const main = nodesToHtml(parts.nodes);
   const title = escapeHtml(plan.recipe.title);
-  const policy = `default-src 'none'; script-src '${scriptHash}' '${coreHash}'; style-src '${styleHash}'; img-src data:; base-uri 'none'; form-action 'none'`;
+  const styles = [styleHash, ...paperHashes()].map((hash) => `'${hash}'`).join(" ");
+  const policy = `default-src 'none'; script-src '${scriptHash}' '${coreHash}'; style-src ${styles}; img-src data:; base-uri 'none'; form-action 'none'`;
   return [
     "<!DOCTYPE html>",
     `<html lang="en-GB" data-units="${plan.recipe.show}">`,
@@ -48,6 +50,7 @@ export function bookletPage(plan: Plan, parts: Parts, version: string, own: OwnP
     `<meta name="generator" content="Plainwork ${escapeHtml(version)}">`,
     `<title>${title}</title>`,
     `<style>${style}</style>`,
+    ...paperStyles(),
     `<script type="application/ld+json">${safeJson(howTo(plan, parts.nodes))}</script>`,
     "</head>",
     "<body>",

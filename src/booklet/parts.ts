@@ -3,6 +3,7 @@ import shapes from "plainwork:shapes";
 import type { Element } from "hast";
 import type { Figure } from "../figure/figure.ts";
 import { drawFigure, figuresOf } from "../figure/index.ts";
+import { guidesOf } from "../guide/index.ts";
 import { contents } from "./contents.ts";
 import { chapterFields } from "./fields.ts";
 import { type Before, chapterNodes, type Prints } from "./html.ts";
@@ -17,6 +18,8 @@ import type { Context } from "./template/evaluate.ts";
 
 export interface Parts {
   readonly figures: ReadonlyMap<string, Figure>;
+  /** Pages at true size. */
+  readonly guides: ReadonlyMap<string, Figure>;
   /** What templates can ask for. */
   readonly context: Context;
   /** One section a chapter. */
@@ -46,11 +49,23 @@ export function bookletParts(
 ): Parts {
   const { plan } = worked;
   const figures = new Map<string, Figure>(figuresOf(plan).map((name) => [name, drawFigure(name, plan)]));
+  const guides = new Map<string, Figure>(
+    guidesOf(plan).map(({ name, title, description, draw }) => [
+      name,
+      { name, title, description, svg: draw() },
+    ]),
+  );
   const titles = Object.fromEntries([...figures].map(([name, { title }]) => [name, title]));
   const context = ownContext(worked, titles);
   const prints = new Map<string, Prints>();
   const made = sectionsOf(plan, notebook, context).map(({ name, isNote, own }) => {
-    const made = chapterNodes(name, own?.shape ?? shapes[name] ?? [], { plan, context, figures, before });
+    const made = chapterNodes(name, own?.shape ?? shapes[name] ?? [], {
+      plan,
+      context,
+      figures,
+      guides,
+      before,
+    });
     prints.set(name, made.prints);
     if (own) {
       const section = { ...made.node, children: withPhotographs(made.node.children, pictures) };
@@ -62,5 +77,5 @@ export function bookletParts(
     return fields ? { ...made.node, children: [...made.node.children, fields] } : made.node;
   });
   const nodes = notebook.body ? apart(made) : made;
-  return { figures, context, nodes, contents: contents(nodes), prints };
+  return { figures, guides, context, nodes, contents: contents(nodes), prints };
 }

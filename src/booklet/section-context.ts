@@ -1,8 +1,9 @@
 /** Sections as a chapter prints them: gauged ones with their bites, pleated ones with faces and depths. */
 import { betweenPins } from "../figure/between-pins.ts";
-import { printFine, printOnTape, printPart, vulgar } from "../quantity/print.ts";
-import { add, div, equal, isZero, min, plain, type Quantity, sub } from "../quantity/quantity.ts";
+import { printFine, printOnTape, vulgar } from "../quantity/print.ts";
+import { add, isZero, type Quantity } from "../quantity/quantity.ts";
 import { tally } from "../quantity/tape.ts";
+import { placeName } from "../solve/place-name.ts";
 import type { GaugedSection, Plan, PleatedSection, Section } from "../solve/plan.ts";
 import { PLEAT_NAMES } from "../solve/pleat.ts";
 import { onPartBand } from "./edge.ts";
@@ -86,15 +87,6 @@ function checkpoints(
 function tallied(bites: readonly Quantity[], length: (q: Quantity) => string): string {
   const sizes = tally(bites).map(({ size, count }) => `${count} of ${length(size)}`);
   return sizes.length < 3 ? sizes.join(" and ") : `${sizes.slice(0, -1).join(", ")} and ${sizes.at(-1)}`;
-}
-
-function placeName(at: Quantity, waist: Quantity, plan: Plan): string {
-  const share = div(at, waist);
-  const named = plan.balance.find((station) => station.measured && equal(station.share, share));
-  if (named) return named.station;
-  if (equal(share, plain(1n))) return "centre front";
-  if (equal(share, plan.opening.share)) return "the opening";
-  return printPart(min(at, sub(waist, at)), { show: plan.recipe.show, tape: plan.recipe.tape });
 }
 
 /** "Knife pleats": a section's name for both halves, as a row begins with it. */

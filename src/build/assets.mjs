@@ -46,6 +46,16 @@ const templateShapes = () =>
 
 const sha256 = (text) => `sha256-${createHash("sha256").update(text).digest("base64")}`;
 
+/** Papers that the program prints on by itself, each a style sheet of `src/booklet/paper`. */
+const PAPERS = ["a4", "letter", "a5", "half-letter"];
+
+/** A style sheet of the booklet, minified. */
+async function css(file) {
+  const text = readFileSync(`${ROOT}src/booklet/${file}`, "utf8");
+  const { code } = await esbuild.transform(text, { loader: "css", minify: true });
+  return code.trim();
+}
+
 /** One of the page's scripts, bundled and minified. */
 async function pageScript(entry) {
   const built = await esbuild.build({
@@ -70,11 +80,13 @@ const packed = (text) => deflateRawSync(text, { level: 9 }).toString("base64");
 export async function pageModule() {
   const script = (await pageScript("main.ts")).replaceAll("</", "<\\/");
   const core = await pageScript("core.ts");
-  const css = await esbuild.transform(readFileSync(`${ROOT}src/booklet/style.css`, "utf8"), {
-    loader: "css",
-    minify: true,
-  });
-  const style = css.code.trim();
+  const style = (await css("style.css")) + (await css("print.css"));
+  const papers = await Promise.all(
+    PAPERS.map(async (name) => {
+      const text = await css(`paper/${name}.css`);
+      return { name, style: text, hash: sha256(text) };
+    }),
+  );
   return Object.entries({
     script,
     style,
@@ -82,6 +94,7 @@ export async function pageModule() {
     styleHash: sha256(style),
     core: packed(core),
     coreHash: sha256(core),
+    papers,
     chapters: packed(await templateShapes()),
   })
     .map(([name, text]) => `export const ${name} = ${JSON.stringify(text)};`)

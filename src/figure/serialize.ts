@@ -30,7 +30,8 @@ function write(node: ElementContent): string {
 export function svgFile(svg: Element): string {
   const [, , width = "100", height = "100"] = String(svg.properties.viewBox).split(" ");
   const paper = el("path", { d: `M0 0H${width}V${height}H0Z`, fill: "#fff" });
-  const at = svg.children.findIndex((child) => child.type === "element" && child.tagName === "defs");
+  const heads = ["title", "desc"];
+  const at = svg.children.findIndex((child) => child.type === "element" && !heads.includes(child.tagName));
   const root: Element = {
     ...svg,
     properties: { xmlns: "http://www.w3.org/2000/svg", width, height, color: "#000", ...svg.properties },

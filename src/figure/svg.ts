@@ -27,6 +27,7 @@ export const ATTRIBUTES = {
   strokeLineJoin: "stroke-linejoin",
   strokeWidth: "stroke-width",
   textAnchor: "text-anchor",
+  transform: "transform",
   viewBox: "viewBox",
   width: "width",
   x: "x",

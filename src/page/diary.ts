@@ -35,6 +35,9 @@ export class Diary {
       if (field && field !== this.document.activeElement) field.value = this.store.kept.said[name] ?? "";
     }
     this.gathered.replaceChildren(...this.gather(this.store.kept));
+    // An empty record takes no paper.
+    const entered = this.gathered.childElementCount > 0 || Object.keys(this.store.kept.said).length > 0;
+    this.document.querySelector("#record")?.classList.toggle("has-entries", entered);
   }
 
   private section(): HTMLElement {
@@ -77,6 +80,7 @@ export class Diary {
     field.addEventListener("input", () => {
       const { [name]: _, ...others } = store.kept.said;
       store.keep({ said: field.value === "" ? others : { ...others, [name]: field.value } });
+      this.dress();
     });
     return labelled(document, words, field);
   }

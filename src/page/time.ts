@@ -100,6 +100,7 @@ export class Times {
     const seconds = this.store.kept.seconds[chapter.id] ?? 0;
     if (input !== this.document.activeElement && readTime(input.value) !== undefined)
       input.value = seconds === 0 ? "" : spoken(seconds);
+    frame.classList.toggle("has-time", seconds > 0);
     const runs = this.store.kept.running?.chapter === chapter.id;
     const timer = frame.querySelector(".timer") as HTMLButtonElement;
     timer.textContent = runs ? "Stop timer" : "Start timer";

@@ -15,6 +15,7 @@ import type { Plan } from "../solve/plan.ts";
 import { solve } from "../solve/solve.ts";
 import type { Project } from "./find.ts";
 import { placeFolder } from "./place.ts";
+import { PrintError, type Printing, printBooklet } from "./print.ts";
 import { findPhotograph, type ProjectFiles, RECIPE_FILE, readProjectFiles } from "./project-files.ts";
 import type { World } from "./world.ts";
 
@@ -26,6 +27,10 @@ export interface Outcome {
   readonly own?: Own;
   /** Texts of the project's files by their path beside the recipe, for showing lines. */
   readonly sources: ReadonlyMap<string, string>;
+  /** The PDF files that were printed, when that was asked. */
+  readonly printed?: readonly string[];
+  /** Why they were not. */
+  readonly notPrinted?: string;
 }
 
 /** Reads a recipe and all that stands beside it and works it out; writes nothing. Every error is found, not only the first. */
@@ -65,20 +70,31 @@ function examined(world: World, project: Project, text: string, files: ProjectFi
 
 const failed = (messages: readonly Message[]): boolean => messages.some(({ level }) => level === "error");
 
-/** Builds a project into `out`. With errors nothing is written and an older booklet stays as it was. */
-export function buildProject(world: World, project: Project, out: string): Outcome {
+/**
+ * Builds a project into `out`, and prints it where a browser is given. With errors nothing is written and an older booklet
+ * stays as it was; a booklet that could not be printed is whole without its PDF files.
+ */
+export function buildProject(world: World, project: Project, out: string, printing?: Printing): Outcome {
   const outcome = checkProject(world, project);
   const { plan, own } = outcome;
-  if (plan && own) {
-    const pictures = [...own.photographs.values()].map(({ path, bytes }) => [path, bytes] as const);
-    placeFolder(
-      world,
-      out,
-      project.name,
-      new Map<string, string | Uint8Array>([...makeBooklet(plan, own), ...pictures]),
-    );
+  if (!plan || !own) return outcome;
+  const booklet = makeBooklet(plan, own);
+  const files = new Map<string, string | Uint8Array>(booklet);
+  for (const { path, bytes } of own.photographs.values()) files.set(path, bytes);
+  let printed: Pick<Outcome, "printed" | "notPrinted"> = {};
+  if (printing) {
+    try {
+      const folder = join(out, `${project.name}.printing-${world.unique}`);
+      const pdfs = printBooklet(world, booklet.get("booklet.html") as string, folder, printing);
+      for (const [file, bytes] of pdfs) files.set(file, bytes);
+      printed = { printed: [...pdfs.keys()] };
+    } catch (error) {
+      if (!(error instanceof PrintError)) throw error;
+      printed = { notPrinted: error.message };
+    }
   }
-  return outcome;
+  placeFolder(world, out, project.name, files);
+  return { ...outcome, ...printed };
 }
 
 /** An outcome's messages as text, each with its place by the path the user gave. */

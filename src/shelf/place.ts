@@ -35,10 +35,10 @@ export function placeFolder(
   }
   try {
     world.remove(fresh);
-    for (const [file, content] of files) {
+    for (const [file, contents] of files) {
       const path = join(fresh, file);
       world.makeFolder(dirname(path));
-      world.write(path, content);
+      world.write(path, contents);
     }
     world.remove(old);
     if (world.kind(target) !== undefined) world.rename(target, old);

@@ -11,6 +11,7 @@ import {
 } from "node:fs";
 import { resolve } from "node:path";
 import { createInterface } from "node:readline";
+import { runProgram } from "./run.ts";
 
 export interface World {
   out(text: string): void;
@@ -26,10 +27,16 @@ export interface World {
   read(path: string): Uint8Array;
   /** How many bytes a file has. */
   size(path: string): number;
-  write(path: string, content: string | Uint8Array): void;
+  write(path: string, contents: string | Uint8Array): void;
   makeFolder(path: string): void;
   rename(from: string, to: string): void;
   remove(path: string): void;
+  /** A setting of the surroundings by its name. */
+  env(name: string): string | undefined;
+  /** The system: "linux", "darwin", "win32" … */
+  readonly platform: string;
+  /** Runs a program to its end, at most so many seconds; says why it failed, or nothing when it ended well. */
+  run(program: string, words: readonly string[], seconds: number): string | undefined;
   /** Differs between processes running at once. */
   readonly unique: string;
 }
@@ -63,10 +70,13 @@ export function nodeWorld(process: NodeJS.Process): World {
     list: (folder) => readdirSync(folder).sort(),
     read: (path) => readFileSync(path),
     size: (path) => statSync(path).size,
-    write: (path, content) => writeFileSync(path, content),
+    write: (path, contents) => writeFileSync(path, contents),
     makeFolder: (path) => void mkdirSync(path, { recursive: true }),
     rename: renameSync,
-    remove: (path) => rmSync(path, { recursive: true, force: true }),
+    remove: (path) => rmSync(path, { recursive: true, force: true, maxRetries: 5 }),
+    env: (name) => process.env[name],
+    platform: process.platform,
+    run: runProgram,
     unique: String(process.pid),
   };
 }

@@ -58,10 +58,15 @@ export function solveAttach(work: Work, opening: Opening): void {
 /** Hooks at the end of the band, if there is one, and down the placket; those of a bodice itself are not counted. */
 function solveHooks({ recipe, sheet }: Work): void {
   const { to, placketHooks } = recipe.attach;
-  if (to !== "bodice-edge")
+  if (to !== "bodice-edge") {
     sheet.set("hooks.band", "max(2, round(attach.band.depth / attach.hookSpacing) + 1)");
+    sheet.set("hooks.bandFirst", "attach.band.depth / (2 * hooks.band)");
+  }
   if (placketHooks === "one") sheet.choose("hooks.placket", plain(1n), "one, at the placket's middle");
   else sheet.set("hooks.placket", "round(skirt.placket / attach.hookSpacing) + 1");
+  if (sheet.get("hooks.placket").value.compare(1) > 0)
+    sheet.set("hooks.placketApart", "skirt.placket / (hooks.placket - 1)");
+  else sheet.set("hooks.placketFirst", "skirt.placket / 2");
   sheet.set("hooks.count", to === "bodice-edge" ? "hooks.placket" : "hooks.band + hooks.placket");
   if (to === "part-band")
     sheet.choose("hooks.edge", plain(EDGE_HOOKS), "one at the corner above the opening, one at centre front");

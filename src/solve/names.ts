@@ -187,6 +187,13 @@ export const NAMES = {
   "hooks.band": entry("count", "hooks at the end of the band"),
   "hooks.placket": entry("count", "hooks down the placket"),
   "hooks.count": entry("count", "hooks and eyes: band and placket"),
+  "hooks.bandFirst": entry(
+    "part",
+    "from the long edge of the finished band to its first hook, half of what lies between two",
+    OURS,
+  ),
+  "hooks.placketFirst": entry("part", "from the waist seam down to the one hook of the placket"),
+  "hooks.placketApart": entry("part", "from one hook of the placket to the next", OURS),
   "hooks.edge": entry("count", "hooks that close the bodice edge over a part band", PRACTICE),
   "pins.count": entry("count", "pins to count out", PRACTICE),
   "cloth.length": entry("tape", "length of cloth that the layout takes"),

@@ -19,17 +19,22 @@ import { GARMENTS, garment } from "../figure/plans.ts";
 import { randomRecipe } from "../random.ts";
 import { tried } from "../recipes.ts";
 
-const image = (name: string): ElementContent => ({
+const image = (folder: string, name: string): ElementContent => ({
   type: "element",
   tagName: "p",
   properties: {},
   children: [
-    { type: "element", tagName: "img", properties: { src: `figures/${name}.svg`, alt: name }, children: [] },
+    {
+      type: "element",
+      tagName: "img",
+      properties: { src: `${folder}/${name}.svg`, alt: "" },
+      children: [],
+    },
   ],
 });
 const maker: Maker = {
   printed: (text) => [{ type: "text", value: withoutMarks(text) }],
-  figure: (name) => [image(name)],
+  drawing: (folder, name) => [image(folder, name)],
 };
 const titles = Object.fromEntries(FIGURE_NAMES.map((name) => [name, name]));
 
@@ -44,7 +49,9 @@ function parsed(markdown: string): string {
 /** Without the places that the parser notes. */
 function bare(node: RootContent): RootContent {
   if (node.type !== "element") return node;
-  const { tagName, properties, children } = node;
+  const { tagName, children } = node;
+  // A guide's words are its title, a figure's here its name.
+  const properties = tagName === "img" ? { ...node.properties, alt: "" } : node.properties;
   return { type: "element", tagName, properties, children: children.map(bare) as Element["children"] };
 }
 

@@ -14,6 +14,7 @@ import { ownContext } from "../../src/booklet/notebook/own-context.ts";
 import { sectionsOf } from "../../src/booklet/notebook/sections.ts";
 import { work } from "../../src/booklet/notebook/work.ts";
 import { figuresOf } from "../../src/figure/index.ts";
+import { guidesOf } from "../../src/guide/index.ts";
 import { checkProject } from "../../src/shelf/build.ts";
 import { nodeWorld } from "../../src/shelf/world.ts";
 import type { Plan } from "../../src/solve/plan.ts";
@@ -26,6 +27,7 @@ const DEMOS = fileURLToPath(new URL("../../demo-projects/", import.meta.url));
 const pages = new Map<string, string>();
 const chapters = new Map<string, readonly string[]>();
 const figures = new Map<string, number>();
+const guides = new Map<string, number>();
 function add(name: string, plan: Plan, own: Own = { notebook: STANDARD, photographs: new Map() }): void {
   const worked = work(plan, own.notebook);
   const sections = sectionsOf(worked.plan, own.notebook, ownContext(worked, {}));
@@ -34,6 +36,7 @@ function add(name: string, plan: Plan, own: Own = { notebook: STANDARD, photogra
     sections.map((section) => section.name),
   );
   figures.set(name, figuresOf(plan).length);
+  guides.set(name, guidesOf(plan).length);
   pages.set(name, makeBooklet(plan, own).get("booklet.html") ?? "");
 }
 for (const name of readdirSync(DEMOS)) {
@@ -104,7 +107,8 @@ describe.each(names)("%s", (name) => {
     expect(await page.locator("section.chapter").evaluateAll((all) => all.map(({ id }) => id))).toEqual(
       chapters.get(name),
     );
-    expect(await page.locator("figure svg").count()).toBe(figures.get(name));
+    expect(await page.locator("figure:not(.guide) svg").count()).toBe(figures.get(name));
+    expect(await page.locator("figure.guide svg").count()).toBe(guides.get(name));
     expect(trouble).toEqual([]);
     expect(Buffer.byteLength(pages.get(name) ?? "")).toBeLessThan(700_000);
     await page.context().close();
@@ -225,6 +229,23 @@ describe("on paper", () => {
     expect(text).toContain("170 in");
     const info = execFileSync("pdfinfo", [pdf], { encoding: "utf8" });
     expect(Number(/Pages:\s+(\d+)/.exec(info)?.[1])).toBeGreaterThan(10);
+    await page.context().close();
+  });
+
+  it("has an empty box before a step, a tick where it is ticked, and is never dark", async () => {
+    const { page } = await open("mill-house-cotton", { colorScheme: "dark" });
+    await page.locator("#gauging .steps input").first().check();
+    await page.emulateMedia({ media: "print" });
+    const boxOf = (nth: number) =>
+      page
+        .locator("#gauging .steps > li")
+        .nth(nth)
+        .evaluate((step) => getComputedStyle(step, "::before").content);
+    expect(await boxOf(0)).toBe('"\u2713"');
+    expect(await boxOf(1)).toBe('""');
+    expect(await page.locator("html").evaluate((root) => getComputedStyle(root).backgroundColor)).toBe(
+      "rgb(255, 255, 255)",
+    );
     await page.context().close();
   });
 });

@@ -48,12 +48,12 @@ describe("the gallery", () => {
     }
   });
 
-  it("keeps only booklet.md, figures, photographs and plan.json of each demo and one booklet.html, under 4 MB in all", () => {
+  it("keeps only booklet.md, figures, guides, photographs and plan.json of each demo and one booklet.html, under 4 MB in all", () => {
     const kept = execFileSync("git", ["ls-files", "output"], { cwd: ROOT, encoding: "utf8" })
       .split("\n")
       .filter(Boolean);
     const allowed =
-      /^output\/(index\.md|[\w-]+\/(booklet\.md|plan\.json|figures\/[\w-]+\.svg|photos\/[\w-]+\.png)|mill-house-cotton\/booklet\.html)$/;
+      /^output\/(index\.md|[\w-]+\/(booklet\.md|plan\.json|(figures|guides)\/[\w-]+\.svg|photos\/[\w-]+\.png)|mill-house-cotton\/booklet\.html)$/;
     expect(kept.filter((file) => !allowed.test(file))).toEqual([]);
     expect(new Set(kept.map((file) => file.split("/")[1]))).toEqual(new Set([...demos, "index.md"]));
     expect(kept.map((file) => statSync(join(ROOT, file)).size).reduce((a, b) => a + b)).toBeLessThan(

@@ -40,6 +40,8 @@ const WHOLE = [
   "figures/step-whip.svg",
   "figures/waist-ring.svg",
   "figures/whipping.svg",
+  "guides/guide-1.svg",
+  "guides/guide-2.svg",
   "plan.json",
 ];
 

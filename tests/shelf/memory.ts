@@ -7,10 +7,15 @@ export interface MemoryWorld extends World {
   readonly said: { out: string; err: string };
   /** Called before every change of the file system; may throw. */
   fault: (doing: string, path: string) => void;
+  /** Settings of the surroundings. */
+  readonly settings: Record<string, string>;
+  /** What a program does when it is run: its words go in, why it fails comes out. */
+  program: (program: string, words: readonly string[]) => string | undefined;
+  platform: string;
 }
 
 const bytes = new TextEncoder();
-/** Bytes that are no text are kept as text of one letter a byte, after a mark. */
+/** Bytes that are no text are given as text of one letter a byte, after a mark. */
 const BYTES = "bytes:";
 export const asText = (content: Uint8Array): string =>
   BYTES + Array.from(content, (byte) => String.fromCharCode(byte)).join("");
@@ -26,6 +31,11 @@ export function memoryWorld(files: Record<string, string>, terminal = false): Me
     files: kept,
     said,
     fault: () => {},
+    settings: {},
+    program: () => "there is no program in memory",
+    platform: "linux",
+    env: (name) => world.settings[name],
+    run: (program, words) => world.program(program, words),
     terminal,
     unique: "1",
     out: (text) => {
@@ -49,7 +59,7 @@ export function memoryWorld(files: Record<string, string>, terminal = false): Me
     size: (path) => world.read(path).length,
     write: (path, content) => {
       world.fault("write", path);
-      kept.set(path, typeof content === "string" ? content : asText(content));
+      kept.set(path, typeof content === "string" ? content : new TextDecoder("latin1").decode(content));
     },
     makeFolder: (path) => {
       world.fault("makeFolder", path);

@@ -5,7 +5,8 @@ import { main } from "../../src/main.ts";
 import { recipeText } from "../recipes.ts";
 import { asText, type MemoryWorld, memoryWorld } from "./memory.ts";
 
-const PNG = asText(Uint8Array.of(0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a, 0, 255, 128));
+const BYTES = Uint8Array.of(0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a, 0, 255, 128);
+const PNG = asText(BYTES);
 const JPEG = asText(Uint8Array.of(0xff, 0xd8, 0xff, 0xe0, 1, 2));
 const WEBP = asText(Uint8Array.of(0x52, 0x49, 0x46, 0x46, 9, 9, 9, 9, 0x57, 0x45, 0x42, 0x50));
 const body = (text: string): string => `${recipeText()}\n${text}\n\n{{> the-rest}}\n`;
@@ -31,7 +32,7 @@ describe("photographs", () => {
     expect(code).toBe(0);
     const photos = [...world.files.keys()].filter((path) => path.startsWith("/w/output/a/photos/"));
     expect(photos.sort()).toEqual(["b.jpg", "bow.png", "c.webp"].map((name) => `/w/output/a/photos/${name}`));
-    expect(world.files.get("/w/output/a/photos/bow.png")).toBe(PNG);
+    expect(world.files.get("/w/output/a/photos/bow.png")).toBe(new TextDecoder("latin1").decode(BYTES));
     expect(html(world)).toContain(
       '<figure class="photograph"><img src="data:image/png;base64,iVBORw0KGgoA/4A=" alt="A bow" data-photograph="photos/bow.png"><figcaption>Tied twice</figcaption></figure>',
     );

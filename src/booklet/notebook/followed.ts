@@ -10,12 +10,9 @@ import type { Context } from "../template/evaluate.ts";
 
 /** Compares the filled shape with the parsed Markdown, marks taken off. */
 export function isFollowed(shape: Shape, markdown: string, context: Context): boolean {
-  const titles = (context.figures ?? {}) as Readonly<Record<string, string>>;
   const maker: Maker = {
     printed: (text) => [{ type: "text", value: withoutMarks(text) }],
-    figure: (name) => [
-      html("p", {}, [html("img", { src: `figures/${name}.svg`, alt: withoutMarks(titles[name] ?? "") })]),
-    ],
+    drawing: (folder, name) => [html("p", {}, [html("img", { src: `${folder}/${name}.svg`, alt: "" })])],
   };
   const parsed: Root = parseToHtml(escapedMarks(markdown));
   return (
@@ -31,16 +28,12 @@ const settled = (text: string): string =>
     .replace(/ ?(<[^>]+>) ?/g, "$1")
     .trim();
 
-/** Without the places that the parser notes, and without remarks. */
+/** Without the places that the parser notes, without remarks, and drawings without their titles. */
 function bare(node: RootContent): ElementContent[] {
   if (node.type === "text") return [node];
   if (node.type !== "element") return [];
-  return [
-    {
-      type: "element",
-      tagName: node.tagName,
-      properties: node.properties,
-      children: node.children.flatMap(bare),
-    },
-  ];
+  const { tagName, properties, children } = node;
+  const isDrawing = tagName === "img" && /^(?:figures|guides)\//.test(String(properties.src));
+  const own = isDrawing ? { src: properties.src, alt: "" } : properties;
+  return [{ type: "element", tagName, properties: own, children: children.flatMap(bare) }];
 }

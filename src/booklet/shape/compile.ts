@@ -131,8 +131,8 @@ class Compiler {
   private node({ node, start, end }: Atom, ranges: readonly Range[]): ShapeNode[] {
     if (typeof node === "string") return this.text(node);
     if (node.type !== "element") return [];
-    const figure = figureOf(node);
-    if (figure !== undefined) return [{ figure }];
+    const drawing = this.expansion.drawings[drawingNumber(node)];
+    if (drawing) return [drawing];
     if (node.tagName === "li") this.checkItem({ start, end }, ranges);
     const within = this.children(node.children, ranges, { start, end });
     const attributes = Object.entries(node.properties).filter(
@@ -188,10 +188,10 @@ function stretchOf(node: RootContent): Stretch | undefined {
   return start === undefined || end === undefined ? undefined : { start, end };
 }
 
-/** The drawing of a paragraph that holds one and nothing else. */
-function figureOf(node: Element): string | undefined {
+/** The number of the drawing that a paragraph holds and nothing else; -1 where it is no such paragraph. */
+function drawingNumber(node: Element): number {
   const [image] = node.children;
-  if (node.tagName !== "p" || node.children.length !== 1 || image?.type !== "element") return undefined;
-  if (image.tagName !== "img") return undefined;
-  return /^figures\/([\w-]+)\.svg$/.exec(String(image.properties.src))?.[1];
+  if (node.tagName !== "p" || node.children.length !== 1 || image?.type !== "element") return -1;
+  const found = image.tagName === "img" ? /^drawings\/(\d+)\.svg$/.exec(String(image.properties.src)) : null;
+  return found ? Number(found[1]) : -1;
 }

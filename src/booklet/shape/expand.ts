@@ -1,6 +1,7 @@
 /** A template with every branch taken and every list gone through once, as Markdown, and where its parts stand in it. */
 import type { Expression, Template } from "../template/tree.ts";
 import { TemplateError } from "../template/tree.ts";
+import type { Folder } from "./tree.ts";
 
 /** A choice or a list: from `start` to `middle` what is done, from there to `end` what is done else. */
 export interface Range {
@@ -17,6 +18,13 @@ export interface Expansion {
   readonly ranges: readonly Range[];
   /** What is printed in each slot. */
   readonly prints: readonly Expression[];
+  /** Drawings; each stands in the text as an image of its number. */
+  readonly drawings: readonly Drawing[];
+}
+
+export interface Drawing {
+  readonly drawing: Folder;
+  readonly name: Expression;
 }
 
 const SLOT_OPEN = "\uE000";
@@ -30,12 +38,15 @@ export function expand(template: Template): Expansion {
   let text = "";
   const ranges: Range[] = [];
   const prints: Expression[] = [];
+  const drawings: Drawing[] = [];
   const walk = (parts: Template): void => {
     for (const part of parts) {
       if (typeof part === "string") text += part;
       else if ("print" in part) {
-        text += figureOf(part.print) ?? `${SLOT_OPEN}${prints.length}${SLOT_CLOSE}`;
-        if (figureOf(part.print) === undefined) prints.push(part.print);
+        const drawing = drawingOf(part.print);
+        text += drawing
+          ? `![drawing](drawings/${drawings.push(drawing) - 1}.svg)`
+          : `${SLOT_OPEN}${prints.push(part.print) - 1}${SLOT_CLOSE}`;
       } else if ("chapter" in part) throw new TemplateError("a chapter cannot be put into another");
       else {
         const at = ranges.push(PLACE) - 1;
@@ -56,7 +67,7 @@ export function expand(template: Template): Expansion {
     }
   };
   walk(template);
-  return { text, ranges, prints };
+  return { text, ranges, prints, drawings };
 }
 
 /** What kind of block a line belongs to. */
@@ -92,9 +103,12 @@ function firstLines(template: Template): string[] {
 
 const PLACE: Range = { kind: "if", about: "", start: 0, middle: 0, end: 0 };
 
-/** A drawing by its name: `{{figure "balance"}}` as an image, so that the parser sees what will stand there. */
-function figureOf(print: Expression): string | undefined {
-  if (typeof print === "string" || !("helper" in print) || print.helper !== "figure") return undefined;
+const FOLDERS: Readonly<Record<string, Folder>> = { figure: "figures", guide: "guides" };
+
+/** What `{{figure "balance"}}` and `{{guide name title}}` put in. */
+function drawingOf(print: Expression): Drawing | undefined {
+  if (typeof print === "string" || !("helper" in print)) return undefined;
+  const drawing = FOLDERS[print.helper];
   const [name] = print.with;
-  return typeof name === "object" && "says" in name ? `![figure](figures/${name.says}.svg)` : undefined;
+  return drawing === undefined || name === undefined ? undefined : { drawing, name };
 }

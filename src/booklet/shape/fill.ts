@@ -2,14 +2,14 @@
 import type { Element, ElementContent } from "hast";
 import { answer, type Context, holds, itemsOf, outermost, type Scope } from "../template/evaluate.ts";
 import { printed } from "../template/printing.ts";
-import type { Attributes, Shape } from "./tree.ts";
+import type { Attributes, Folder, Shape } from "./tree.ts";
 
 /** Makes the nodes of what a shape only names. */
 export interface Maker {
   /** A printed text with number marks; `key` tells the place, list items included. */
   printed(text: string, key: string): ElementContent[];
-  /** A drawing; none where the garment has none of that name. */
-  figure(name: string): ElementContent[];
+  /** A drawing of the garment by its name. Throws TemplateError where it has none. */
+  drawing(folder: Folder, name: string): ElementContent[];
 }
 
 /** Fills a shape. Throws TemplateError where a value that is not there is to be printed. */
@@ -40,7 +40,8 @@ class Filling {
         out.push(
           ...this.nodes(holds(answer(node.if, scope, this.context)) ? node.do : node.else, scope, key),
         );
-      else if ("figure" in node) out.push(...this.maker.figure(node.figure));
+      else if ("drawing" in node)
+        out.push(...this.maker.drawing(node.drawing, String(answer(node.name, scope, this.context))));
       else {
         const items = itemsOf(answer(node.each, scope, this.context), scope);
         if (items.length === 0) out.push(...this.nodes(node.else, scope, key));
@@ -123,7 +124,7 @@ function pictures(nodes: readonly ElementContent[]): ElementContent[] {
   const only = kept.every(
     (node) => node.type === "element" && (node.tagName === "figure" || node.tagName === "p"),
   );
-  return only ? kept : block(nodes);
+  return only ? kept : [{ type: "text", value: "\n" }, ...block(nodes)];
 }
 
 /** Texts side by side are one; a line's end takes the spaces round it, and the ends of the whole have none. */

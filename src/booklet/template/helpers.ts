@@ -61,6 +61,12 @@ export const HELPERS: Readonly<Record<string, Helper>> = {
         `![${figureTitle(String(name), (context.figures ?? {}) as Record<string, string>)}](figures/${String(name)}.svg)`,
       ),
   },
+  guide: {
+    takes: ["any", "any"],
+    gives: "words",
+    example: '{{guide "strip" "The marking strip"}}',
+    run: ([name, title]) => new Ready(`![${escapeMarkdown(String(title))}](guides/${String(name)}.svg)`),
+  },
   counted: {
     takes: ["any", "any"],
     gives: "words",

@@ -10,7 +10,7 @@ export const GARMENT = `
 
 /** Yes or no: `is.…`. */
 export const FLAGS = `
-  againstPractice allGauged banded bodiceEdge boxed braid cbSeam centreSeamOnFace cfSeam chosenGauged
+  againstPractice allGauged banded bandTemplates bodiceEdge boxed braid cbSeam centreSeamOnFace cfSeam chosenGauged
   cost costCloth costNotions costWork cotton cross doubledThread drawnAlong ease equalSections
   estimatedLengths estimatedOnly even evenTurnDown everyOther evidence evidenceCounted evidenceSkipped
   faced facedBand facingPieced fewOriginals fibre finest flat flatAndPleated flounces
@@ -18,7 +18,7 @@ export const FLAGS = `
   hooksAllAlong hoop knife light linen locked longAndShort longerBites made metric mixed mixedFibre
   mixedStyles negativeEase oneFlounce oneLayer onePiece oneTuck openingOnFace outOfPeriod over
   ownFacing partBand petticoat piped pipingJoined pleated pleatsOneLayer pleatsOnly pocket pocketLeft
-  practiceCotton practiceEither practiceForties practiceLinen practicePleats practiceSheer quartered
+  practiceCotton practiceEither practiceForties practiceLinen practicePleats practiceSheer printedStrip quartered
   remainder remarks repeatAcross repeatDown seamOpening seamsInPleats seamsOnFaces severalBreadths
   sheer shrinks silk slit slitInGauging stacked stay thickness threeRows trialKept trialSewn tucks
   tucksOverOpening turned unlikeSides waistband warnings wearer weight wholeBreadth wool year`;
@@ -31,6 +31,7 @@ export const LISTS: Readonly<Record<string, string>> = {
   edgeParts: "fromWhere name onPartBand? toWhere waist",
   estimates: "domed place straight",
   flounceList: "edge heading n",
+  guides: "name title",
   notions: "amount kind thing where",
   parts: "cloth flat? fromTop fromWhere gauged? half left? name pleats set title toTop toWhere waist",
   pieces: "count length name ofEstimate? width",
@@ -50,6 +51,7 @@ export const LISTS: Readonly<Record<string, string>> = {
   sensitivity: "bite change closes perInch pleats section",
   stages: "name time",
   stations: "finished fromFront measured? station toFloor turnDown up",
+  strips: "cloth letter marks sections",
   tally: "set count",
   trialTable: "bite change measures pleats verdict",
   tuckList: "crease edge n seam",

@@ -92,6 +92,9 @@ function beforeOf(outcome: Outcome): Before {
   return {
     chapters: parts.prints,
     values: new Map([...plan.values].map(([name, { shown }]) => [name, shown])),
-    figures: new Map([...parts.figures].map(([name, figure]) => [name, pictureOf(figure)])),
+    figures: new Map([
+      ...[...parts.figures].map(([name, figure]) => [`figures/${name}`, pictureOf(figure)] as const),
+      ...[...parts.guides].map(([name, guide]) => [`guides/${name}`, pictureOf(guide)] as const),
+    ]),
   };
 }

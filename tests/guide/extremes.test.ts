@@ -1,0 +1,66 @@
+/** Garments at the edge of what a page holds: the guides leave out what does not fit, and what is there stays on the sheet. */
+import { describe, expect, it } from "vitest";
+import { makeBooklet } from "../../src/booklet/booklet.ts";
+import { guidesOf } from "../../src/guide/index.ts";
+import { SHEET } from "../../src/guide/paper.ts";
+import { type Keys, planOf } from "../recipes.ts";
+import { lowest } from "./lowest.ts";
+
+const CASES: readonly (readonly [string, Keys, RegExp | undefined, RegExp | undefined])[] = [
+  [
+    "a band as deep as the page is not drawn",
+    { attach: { band: { depth: "10 in" } } },
+    /marking strip/i,
+    /ends of the band/i,
+  ],
+  [
+    "a deep band's ends stand alone",
+    { attach: { band: { depth: "3 in", turning: "3/4 in" } } },
+    /ends of the band/i,
+    undefined,
+  ],
+  [
+    "a lap longer than the page leaves the upper end",
+    { attach: { band: { lap: "8 in" } } },
+    /ends of the band/i,
+    undefined,
+  ],
+  ["no lap", { attach: { band: { lap: "0 in" } } }, /ends of the band/i, undefined],
+  [
+    "rows far down the turn-down",
+    { fullness: { rows: "4", "first-row": "1 in", "between-rows": "2 in" }, skirt: { "turn-down": "8 in" } },
+    /hook strip/i,
+    /marking strip|gauging card/i,
+  ],
+  [
+    "hooks all along a long placket",
+    { skirt: { placket: "20 in" }, attach: { "placket-hooks": "all-along" } },
+    /hook strip/i,
+    undefined,
+  ],
+  [
+    "a face wider than the page",
+    { fullness: { zones: "[{set: box, face: 12 in}]" } },
+    /pleat strip/i,
+    undefined,
+  ],
+  [
+    "bites of the deepest pitch",
+    { fullness: { "deepest-pitch": "9 in", "pleats-per-inch": "1" }, cloth: { thickness: "4 mm" } },
+    /marking strip/i,
+    undefined,
+  ],
+];
+
+describe("at the edge of the page", () => {
+  it.each(CASES)("%s", (_, keys, has, hasNot) => {
+    const plan = planOf(keys);
+    const guides = guidesOf(plan);
+    const titles = guides.map(({ title }) => title).join("; ");
+    if (has) expect(titles).toMatch(has);
+    if (hasNot) expect(titles).not.toMatch(hasNot);
+    for (const guide of guides)
+      expect(lowest(JSON.stringify(guide.draw()))).toBeLessThanOrEqual(SHEET.height);
+    expect(makeBooklet(plan).get("booklet.md")).toContain("Guides to print at true size");
+  });
+});
