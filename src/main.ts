@@ -4,6 +4,7 @@ import { atPath, buildProject, checkProject, type Outcome, outcomeText } from ".
 import { writeCatalogue } from "./shelf/catalogue.ts";
 import { findChromium } from "./shelf/chromium.ts";
 import { findProjects, UsageError } from "./shelf/find.ts";
+import { newProject } from "./shelf/new.ts";
 import { BY_HAND, notPrinted } from "./shelf/not-printed.ts";
 import { NotOursError } from "./shelf/place.ts";
 import type { Paper } from "./shelf/print.ts";
@@ -14,6 +15,7 @@ const HELP = `plainwork ${version}: turns a garment recipe into an illustrated i
   plainwork build <recipe or folder>… [--out DIR] [--json]   write the booklets (DIR: output)
           [--pdf] [--paper a4|letter]      and print them to PDF: full pages, small pages, guides at true size
   plainwork check <recipe or folder>… [--json]               read and solve, write nothing
+  plainwork new <folder> [--title … --waist … …]             asks for a few measures and writes a recipe
   plainwork --version
   plainwork --help
 
@@ -41,6 +43,7 @@ export async function main(argv: readonly string[], world: World): Promise<numbe
       else world.out(HELP);
       return first === undefined ? 2 : 0;
     }
+    if (first === "new") return await newProject(argv.slice(1), world);
     return run(readArguments(argv), world);
   } catch (error) {
     if (error instanceof UsageError) {

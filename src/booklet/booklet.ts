@@ -1,24 +1,44 @@
-/** Plan -> every file of a booklet. Pure: the same plan gives the same bytes, in Node and in the browser. */
+/** Plan -> every file of a booklet. Pure: the same plan and notebook give the same bytes, in Node and in the browser. */
 import version from "plainwork:version";
 import { svgFile } from "../figure/serialize.ts";
 import { planJson } from "../solve/json.ts";
 import type { Plan } from "../solve/plan.ts";
-import { joinChapters, writeChapters } from "./markdown.ts";
+import { joinChapters } from "./markdown.ts";
 import { escapedMarks } from "./marks.ts";
+import { writeSections } from "./notebook/compose.ts";
+import { type Notebook, STANDARD } from "./notebook/notebook.ts";
+import type { Photographs } from "./notebook/photographs.ts";
+import { work } from "./notebook/work.ts";
 import { bookletPage } from "./page.ts";
 import { bookletParts } from "./parts.ts";
 
-/** File name inside the booklet's folder -> its text. */
+/** File name inside the booklet's folder -> its text. Photographs are copied beside them. */
 export type Files = ReadonlyMap<string, string>;
 
-/** Writes a booklet: page, Markdown, figures, plan. Throws TemplateError when a chapter asks for what is not there. */
-export function makeBooklet(plan: Plan): Files {
-  const parts = bookletParts(plan);
+/** The maker's own part of a booklet. */
+export interface Own {
+  readonly notebook: Notebook;
+  readonly photographs: Photographs;
+}
+
+const NOTHING: Own = { notebook: STANDARD, photographs: new Map() };
+
+/**
+ * Writes a booklet: page, Markdown, figures, plan. Throws TemplateError when a standard chapter asks for what is not there;
+ * a notebook has been held against this plan before.
+ *
+ * @param own the notebook and its photographs; without it the standard booklet
+ */
+export function makeBooklet(plan: Plan, { notebook, photographs }: Own = NOTHING): Files {
+  const worked = work(plan, notebook);
+  const pictures = new Map([...photographs].map(([path, { data }]) => [path, data]));
+  const parts = bookletParts(worked, undefined, { notebook, pictures });
+  const { sections } = writeSections(worked, notebook, parts.context);
   const files = new Map<string, string>();
-  files.set("booklet.html", bookletPage(plan, parts, version));
-  files.set("booklet.md", escapedMarks(joinChapters(plan, writeChapters(plan, parts.context))));
+  files.set("booklet.html", bookletPage(worked.plan, parts, version, { notebook, pictures }));
+  files.set("booklet.md", escapedMarks(joinChapters(plan, sections)));
   for (const [name, figure] of parts.figures) files.set(`figures/${name}.svg`, svgFile(figure.svg));
   for (const [name, guide] of parts.guides) files.set(`guides/${name}.svg`, svgFile(guide.svg));
-  files.set("plan.json", `${JSON.stringify(planJson(plan, version), null, 1)}\n`);
+  files.set("plan.json", `${JSON.stringify(planJson(worked.plan, version), null, 1)}\n`);
   return files;
 }

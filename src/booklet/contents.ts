@@ -3,7 +3,7 @@ import type { Element } from "hast";
 import { textOf } from "./chapter-shape.ts";
 import { html } from "./nodes.ts";
 
-/** A chapter's title. */
+/** A chapter's title; "" for a note without a heading. */
 export const titleOf = (chapter: Element): string =>
   textOf(chapter.children.filter((node) => node.type === "element" && node.tagName === "h2")).trim();
 
@@ -13,8 +13,10 @@ export const contents = (chapters: readonly Element[]): Element =>
     html(
       "ol",
       {},
-      chapters.map((chapter) =>
-        html("li", {}, [html("a", { href: `#${String(chapter.properties.id)}` }, [titleOf(chapter)])]),
-      ),
+      chapters
+        .filter((chapter) => titleOf(chapter) !== "")
+        .map((chapter) =>
+          html("li", {}, [html("a", { href: `#${String(chapter.properties.id)}` }, [titleOf(chapter)])]),
+        ),
     ),
   ]);

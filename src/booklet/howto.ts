@@ -54,7 +54,7 @@ export function howTo(plan: Plan, chapters: readonly Element[]) {
       .filter(({ steps }) => steps.length > 0)
       .map(({ chapter, steps }) => ({
         "@type": "HowToSection",
-        name: titleOf(chapter),
+        name: titleOf(chapter) || plan.recipe.title,
         itemListElement: steps.map((text) => ({ "@type": "HowToStep", text })),
       })),
   };

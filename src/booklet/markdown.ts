@@ -13,7 +13,7 @@ export interface ChapterText {
 
 /** Every chapter of this garment's booklet, in order. Throws TemplateError when a template asks for what is not there. */
 export function writeChapters(plan: Plan, context: Context): ChapterText[] {
-  return chaptersOf(plan).map((name) => ({ name, markdown: tidy(renderChapter(name, context)) }));
+  return chaptersOf(plan).map((name) => ({ name, markdown: tidyMarkdown(renderChapter(name, context)) }));
 }
 
 /** The whole booklet as one Markdown text: the title, then the chapters. */
@@ -24,7 +24,7 @@ export function joinChapters(plan: Plan, chapters: readonly ChapterText[]): stri
 }
 
 /** No more than one blank line, none at the ends, none trailing on a line. */
-function tidy(markdown: string): string {
+export function tidyMarkdown(markdown: string): string {
   return markdown
     .replace(/[ \t]+$/gm, "")
     .replace(/\n{3,}/g, "\n\n")

@@ -13,7 +13,7 @@ import type { Plan } from "../solve/plan.ts";
 import { measuresSection } from "./fields.ts";
 import { howTo } from "./howto.ts";
 import { paperHashes, paperStyles } from "./paper.ts";
-import type { Parts } from "./parts.ts";
+import type { OwnPart, Parts } from "./parts.ts";
 import { nodesToHtml } from "./stringify.ts";
 
 const escapeHtml = (text: string): string =>
@@ -23,14 +23,20 @@ const escapeHtml = (text: string): string =>
 const safeJson = (data: unknown): string => JSON.stringify(data).replaceAll("<", "\\u003c");
 
 /** What the page works everything out from again: the recipe as it is written. */
-const pageData = ({ recipe }: Plan) => ({
-  written: recipe.written,
-  body: recipe.body,
-  ...(recipe.list ? { list: recipe.list } : {}),
-});
+const pageData = ({ recipe }: Plan, { notebook, pictures }: OwnPart, main: string) => {
+  const unseen = [...pictures].filter(([path]) => !main.includes(`data-photograph="${path}"`));
+  return {
+    written: recipe.written,
+    body: recipe.body,
+    ...(recipe.list ? { list: recipe.list } : {}),
+    ...(notebook.body || Object.keys(notebook.templates).length > 0 ? { notebook } : {}),
+    ...(unseen.length > 0 ? { pictures: Object.fromEntries(unseen) } : {}),
+  };
+};
 
 /** The page's HTML. Deterministic: same plan and chapters, same bytes. */
-export function bookletPage(plan: Plan, parts: Parts, version: string): string {
+export function bookletPage(plan: Plan, parts: Parts, version: string, own: OwnPart): string {
+  const main = nodesToHtml(parts.nodes);
   const title = escapeHtml(plan.recipe.title);
   const styles = [styleHash, ...paperHashes()].map((hash) => `'${hash}'`).join(" ");
   const policy = `default-src 'none'; script-src '${scriptHash}' '${coreHash}'; style-src ${styles}; img-src data:; base-uri 'none'; form-action 'none'`;
@@ -50,9 +56,9 @@ export function bookletPage(plan: Plan, parts: Parts, version: string): string {
     "<body>",
     `<header><h1>${title}</h1></header>`,
     nodesToHtml([parts.contents]),
-    `<main>${nodesToHtml(parts.nodes)}</main>`,
+    `<main>${main}</main>`,
     nodesToHtml([measuresSection(plan)]),
-    `<script type="application/json" id="recipe">${safeJson(pageData(plan))}</script>`,
+    `<script type="application/json" id="recipe">${safeJson(pageData(plan, own, main))}</script>`,
     `<script type="text/plain" id="core">${core}</script>`,
     `<script type="text/plain" id="chapters">${chapterTrees}</script>`,
     `<script>${script}</script>`,

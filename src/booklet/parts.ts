@@ -4,12 +4,16 @@ import type { Element } from "hast";
 import type { Figure } from "../figure/figure.ts";
 import { drawFigure, figuresOf } from "../figure/index.ts";
 import { guidesOf } from "../guide/index.ts";
-import type { Plan } from "../solve/plan.ts";
-import { chaptersOf } from "./chapters.ts";
 import { contents } from "./contents.ts";
-import { contextOf } from "./context.ts";
 import { chapterFields } from "./fields.ts";
 import { type Before, chapterNodes, type Prints } from "./html.ts";
+import { asNote } from "./notebook/note.ts";
+import { type Notebook, STANDARD } from "./notebook/notebook.ts";
+import { ownContext } from "./notebook/own-context.ts";
+import { type Pictures, withPhotographs } from "./notebook/picture.ts";
+import { apart } from "./notebook/repeated-figures.ts";
+import { sectionsOf } from "./notebook/sections.ts";
+import type { Worked } from "./notebook/work.ts";
 import type { Context } from "./template/evaluate.ts";
 
 export interface Parts {
@@ -24,12 +28,26 @@ export interface Parts {
   readonly prints: ReadonlyMap<string, Prints>;
 }
 
+/** The maker's own part: her notebook, and what stands in the page for each photograph. */
+export interface OwnPart {
+  readonly notebook: Notebook;
+  readonly pictures: Pictures;
+}
+
+const NOTHING: OwnPart = { notebook: STANDARD, pictures: new Map() };
+
 /**
  * Makes a booklet's parts. Throws TemplateError when a chapter asks for what is not there.
  *
+ * @param worked the plan with the notebook's workings: `work(plan, notebook)`
  * @param before the booklet as it was published: what differs from it is marked
  */
-export function bookletParts(plan: Plan, before?: Before): Parts {
+export function bookletParts(
+  worked: Worked,
+  before?: Before,
+  { notebook, pictures }: OwnPart = NOTHING,
+): Parts {
+  const { plan } = worked;
   const figures = new Map<string, Figure>(figuresOf(plan).map((name) => [name, drawFigure(name, plan)]));
   const guides = new Map<string, Figure>(
     guidesOf(plan).map(({ name, title, description, draw }) => [
@@ -38,13 +56,26 @@ export function bookletParts(plan: Plan, before?: Before): Parts {
     ]),
   );
   const titles = Object.fromEntries([...figures].map(([name, { title }]) => [name, title]));
-  const context = { ...contextOf(plan), figures: titles };
+  const context = ownContext(worked, titles);
   const prints = new Map<string, Prints>();
-  const nodes = chaptersOf(plan).map((name) => {
-    const made = chapterNodes(name, shapes[name] ?? [], { plan, context, figures, guides, before });
+  const made = sectionsOf(plan, notebook, context).map(({ name, isNote, own }) => {
+    const made = chapterNodes(name, own?.shape ?? shapes[name] ?? [], {
+      plan,
+      context,
+      figures,
+      guides,
+      before,
+    });
     prints.set(name, made.prints);
+    if (own) {
+      const section = { ...made.node, children: withPhotographs(made.node.children, pictures) };
+      if (isNote) return asNote(section);
+      const fields = chapterFields(name, plan);
+      return fields ? { ...section, children: [...section.children, fields] } : section;
+    }
     const fields = chapterFields(name, plan);
     return fields ? { ...made.node, children: [...made.node.children, fields] } : made.node;
   });
+  const nodes = notebook.body ? apart(made) : made;
   return { figures, guides, context, nodes, contents: contents(nodes), prints };
 }

@@ -7,14 +7,10 @@ import esbuild from "esbuild";
 
 export const ROOT = fileURLToPath(new URL("../../", import.meta.url));
 
-/** The program's own reader and compiler of templates, bundled on the spot. */
-async function templateTools() {
+/** What some files of the program's own export, bundled on the spot. */
+export async function bundled(...files) {
   const built = await esbuild.build({
-    stdin: {
-      contents:
-        'export { readTemplate } from "./template/read.ts"; export { compileShape } from "./shape/compile.ts";',
-      resolveDir: `${ROOT}src/booklet`,
-    },
+    stdin: { contents: files.map((file) => `export * from "./${file}";`).join(""), resolveDir: ROOT },
     bundle: true,
     format: "esm",
     platform: "node",
@@ -26,7 +22,7 @@ async function templateTools() {
 
 /** What is made of every template, by the chapter's name. */
 async function ofTemplates(make, folder = `${ROOT}templates`) {
-  const tools = await templateTools();
+  const tools = await bundled("src/booklet/template/read.ts", "src/booklet/shape/compile.ts");
   const names = readdirSync(folder)
     .filter((name) => name.endsWith(".md") && name !== "README.md")
     .sort();

@@ -56,7 +56,7 @@ declare global {
 
 /** The names in a formula, each once. */
 const namesIn = (formula: string): string[] => [
-  ...new Set(formula.match(/(?<![\w.])[a-z][A-Za-z]*(?:\.[A-Za-z]+)*(?!\w|\s*\()/g)),
+  ...new Set(formula.match(/(?<![\w.])[a-z]\w*(?:\.\w+)*(?!\w|\s*\()/g)),
 ];
 
 /** A length as it is, where it is printed on the nearest mark. */
@@ -71,6 +71,15 @@ const wrapped = (outcome: Outcome & { plan: object }) => ({
   contents: outcome.parts.contents,
 });
 
+/** What stands in a page for each photograph that it shows. */
+const picturesIn = (document: Document): ReadonlyMap<string, string> =>
+  new Map(
+    [...document.querySelectorAll<HTMLImageElement>("img[data-photograph]")].map((image) => [
+      image.dataset.photograph ?? "",
+      image.getAttribute("src") ?? "",
+    ]),
+  );
+
 class Page implements Opened {
   private readonly live: Live;
   private readonly main: Element;
@@ -79,7 +88,7 @@ class Page implements Opened {
   private nodes: ReturnType<typeof wrapped>;
 
   constructor(data: PageData, document: Document) {
-    this.live = new Live(data);
+    this.live = new Live(data, picturesIn(document));
     this.main = document.querySelector("main") as Element;
     this.contents = document.querySelector("nav.contents") as Element;
     const published = this.live.make({}, "");
@@ -103,7 +112,10 @@ class Page implements Opened {
     const value = this.shown.plan.values.get(name);
     if (!value) return undefined;
     const { shown, about, how, inNumbers, source, rule = "", path = "" } = value;
-    const from = source === "formula" ? namesIn(how).filter((one) => this.shown.plan.values.has(one)) : [];
+    const from =
+      source === "formula" || source === "workings"
+        ? namesIn(how).filter((one) => this.shown.plan.values.has(one))
+        : [];
     const exactly = unrounded(value, this.shown.plan.recipe.show);
     return { name, shown, about, how, inNumbers, rule, source, path, from, exactly };
   }

@@ -3,10 +3,11 @@ import { FormulaError } from "./formula-error.ts";
 import * as q from "./quantity.ts";
 import { FORMULA_NUMBER_SOURCE as NUMBER, readNumber, readQuantity, unitSource } from "./read.ts";
 
-const LITERAL_KINDS: readonly q.Dim[] = [q.LENGTH, q.MASS, q.AREAL, q.RATE, q.PLAIN];
+/** A weight of cloth comes before a weight, whose unit begins its own. */
+const LITERAL_KINDS: readonly q.Dim[] = [q.LENGTH, q.AREAL, q.MASS, q.RATE, q.PLAIN];
 const LITERAL = new RegExp(`(?<![\\w.\\u00c0-\\u02af])(?:${NUMBER})`, "g");
 
-interface Literals {
+export interface Literals {
   /** The text with every literal turned into a name of the same width, so that columns stay true. */
   readonly text: string;
   readonly values: ReadonlyMap<string, q.Quantity>;

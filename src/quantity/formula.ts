@@ -7,7 +7,7 @@
 
 import { FormulaError } from "./formula-error.ts";
 import { ARITHMETIC, bounded, FUNCTIONS, type Result } from "./formula-functions.ts";
-import { takeLiterals } from "./formula-literals.ts";
+import { type Literals, takeLiterals } from "./formula-literals.ts";
 import { type ParsedNode, parseFormula } from "./formula-parser.ts";
 import * as q from "./quantity.ts";
 
@@ -23,6 +23,10 @@ export interface Formula {
   readonly text: string;
   /** Names it is calculated from, in order of first appearance. */
   readonly names: readonly string[];
+  /** Does it come to yes or no? */
+  readonly isComparison: boolean;
+  /** Where a name first stands in the text, from 0. */
+  placeOf(name: string): number;
   /** Calculates it; throws FormulaError for an unknown name, mixed kinds, division by 0 or a result too large. */
   evaluate(lookup: Lookup): Result;
 }
@@ -42,11 +46,14 @@ export function readFormula(text: string): Formula {
   if (strange) throw new FormulaError(`"${strange[0]}" cannot stand in a formula`, strange.index);
   const literals = takeLiterals(text.replaceAll("−", "-"));
   const names: string[] = [];
-  const build = new Builder(text, literals.values, names);
-  const evaluate = build.node(parsed(literals.text), 0);
+  const build = new Builder(text, literals, names);
+  const tree = parsed(literals.text);
+  const evaluate = build.node(tree, 0);
   return {
     text,
     names,
+    isComparison: comparing(tree),
+    placeOf: (name) => build.placeOf(name),
     evaluate(lookup) {
       const result = evaluate(lookup);
       if (typeof result !== "boolean") bounded(result);
@@ -70,6 +77,16 @@ function parsed(text: string): ParsedNode {
   }
 }
 
+const COMPARISONS = new Set(["<", ">", "<=", ">=", "==", "!="]);
+
+function comparing(node: ParsedNode): boolean {
+  if (node.type === "ParenthesisNode") return comparing(node.args[0]);
+  return node.type === "OperatorNode" && COMPARISONS.has(node.op);
+}
+
+/** Signs in the order of the text, as `literals.text` has them: the columns are those of the text as written. */
+const SIGNS = /<=|>=|==|!=|[-+*/<>^!]/g;
+
 const REFUSED: Record<string, string> = {
   AssignmentNode: "= inside a formula",
   FunctionAssignmentNode: "a function of your own",
@@ -86,11 +103,14 @@ class Builder {
   private readonly text: string;
   private readonly literals: ReadonlyMap<string, q.Quantity>;
   private readonly names: string[];
+  private readonly signs: readonly { readonly sign: string; readonly at: number }[];
+  private nextSign = 0;
 
-  constructor(text: string, literals: ReadonlyMap<string, q.Quantity>, names: string[]) {
+  constructor(text: string, literals: Literals, names: string[]) {
     this.text = text;
-    this.literals = literals;
+    this.literals = literals.values;
     this.names = names;
+    this.signs = [...literals.text.matchAll(SIGNS)].map((found) => ({ sign: found[0], at: found.index }));
   }
 
   node(node: ParsedNode, depth: number): Evaluate {
@@ -142,20 +162,24 @@ class Builder {
         this.gap(operands),
         "write * between them, or + ",
       );
-    const [first, second] = operands.map((operand) => this.node(operand, depth));
-    if (first && !second) {
-      if (op === "-") return (lookup) => q.neg(number(first(lookup), "be turned round by -"));
-      if (op === "+") return (lookup) => number(first(lookup), "stand after +");
+    const [left, right] = operands;
+    if (left && !right && (op === "-" || op === "+")) {
+      this.takeSign(op);
+      const only = this.node(left, depth);
+      if (op === "-") return (lookup) => q.neg(number(only(lookup), "be turned round by -"));
+      return (lookup) => number(only(lookup), "stand after +");
     }
     const run = Object.hasOwn(ARITHMETIC, op) ? ARITHMETIC[op] : undefined;
-    if (!run || !first || !second) {
+    if (!run || !left || !right) {
       throw new FormulaError(
         `"${op}" cannot stand in a formula`,
         Math.max(0, this.text.indexOf(op)),
         "use + - * / and comparisons",
       );
     }
-    const at = Math.max(0, this.text.indexOf(op));
+    const first = this.node(left, depth);
+    const at = this.takeSign(op);
+    const second = this.node(right, depth);
     return (lookup) =>
       guarded(
         () => run(number(first(lookup), "be calculated with"), number(second(lookup), "be calculated with")),
@@ -183,8 +207,16 @@ class Builder {
       guarded(() => fn.run(args.map((argument) => number(argument(lookup), `stand in ${name}()`))), at);
   }
 
+  /** The place of the next sign: signs stand in the text in the order in which they are read here. */
+  private takeSign(op: string): number {
+    const found = this.signs[this.nextSign];
+    if (found?.sign !== op) return Math.max(0, this.text.indexOf(op));
+    this.nextSign += 1;
+    return found.at;
+  }
+
   /** Where a name first stands as a whole word in the text as written. */
-  private placeOf(name: string): number {
+  placeOf(name: string): number {
     const found = new RegExp(`(?<![\\w.])${name.replace(/[.$]/g, "\\$&")}(?![\\w.])`).exec(this.text);
     return found?.index ?? 0;
   }
@@ -204,7 +236,8 @@ function guarded<T>(run: () => T, at: number): T {
   try {
     return run();
   } catch (error) {
-    if (error instanceof q.KindError) throw new FormulaError(error.message, at);
+    if (error instanceof q.KindError)
+      throw Object.assign(new FormulaError(error.message, at), { cause: error });
     throw error;
   }
 }

@@ -38,6 +38,13 @@ function at(row: readonly number[], index: number): number {
   return row[index] ?? Number.POSITIVE_INFINITY;
 }
 
+/** How many letters two words have in common at their beginning. */
+function inCommon(a: string, b: string): number {
+  let n = 0;
+  while (n < a.length && a[n] === b[n]) n += 1;
+  return n;
+}
+
 /** Names this near are offered: a change in three letters or part of three, but only one in a short name. */
 function nearEnough(a: string, b: string): number {
   const longer = Math.max(a.length, b.length);
@@ -46,20 +53,23 @@ function nearEnough(a: string, b: string): number {
 
 /**
  * The known name nearest to `name`, or undefined when none is close enough to be meant. Of equally near names the one
- * that comes first in `known` is taken. Names of one or two letters are only matched when they differ by case or hyphen.
+ * with the longest beginning in common is taken, then the one that comes first in `known`. Names of one or two letters are only matched when they differ by case or hyphen.
  */
 export function nearest(name: string, known: Iterable<string>): string | undefined {
   if (name.length > LONGEST) return undefined;
   const wanted = folded(name);
   let best: string | undefined;
   let fewest = Number.POSITIVE_INFINITY;
+  let longest = 0;
   for (const candidate of known) {
     const other = folded(candidate);
     const changes = distance(wanted, other);
     const most = Math.min(wanted.length, other.length) < 3 ? 0 : nearEnough(wanted, other);
-    if (changes <= most && changes < fewest) {
+    const shared = inCommon(wanted, other);
+    if (changes <= most && (changes < fewest || (changes === fewest && shared > longest))) {
       best = candidate;
       fewest = changes;
+      longest = shared;
     }
   }
   return best;

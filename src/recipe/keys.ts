@@ -1,5 +1,5 @@
 /** The schema as a flat list: every key of a recipe with what it means, for lookups and for a reference. */
-import { type AnySchema, isOpen, isRequired, type Shape, shapeOf } from "./meta.ts";
+import { type AnySchema, isOpen, isRequired, MEASURES, type Shape, shapeOf } from "./meta.ts";
 import { FRONT_MATTER } from "./schema/recipe.ts";
 
 export interface Key {
@@ -31,6 +31,13 @@ export const KEYS: readonly Key[] = [...keysOf(FRONT_MATTER, "")];
 export const MEANINGS: ReadonlyMap<string, string> = new Map(
   [...keysOf(FRONT_MATTER, "", true)].map(({ path, shape }) => [path, shape.meta.about]),
 );
+
+/** Every measure that a plan may know, fixed ones too, by its path. Measures of other sizes are not the garment's own. */
+export const MEASURE_PATHS: readonly string[] = [...keysOf(FRONT_MATTER, "", true)]
+  .filter(
+    ({ path, shape }) => shape.is === "field" && MEASURES.has(shape.meta.kind) && !path.startsWith("sizes."),
+  )
+  .map(({ path }) => path);
 
 /** Blocks other than `besides` that hold a key of this name, for one that stands in the wrong block. */
 export function homesOf(name: string, besides: string): readonly string[] {

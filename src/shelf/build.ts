@@ -1,97 +1,74 @@
 /** Reads, solves and writes one project; the messages carry the path as the user gave it. */
 import { dirname, join } from "node:path";
-import { makeBooklet } from "../booklet/booklet.ts";
-import { EVIDENCE_FILE } from "../recipe/evidence.ts";
+import { makeBooklet, type Own } from "../booklet/booklet.ts";
+import { writeSections } from "../booklet/notebook/compose.ts";
+import { ownContext } from "../booklet/notebook/own-context.ts";
+import { readPhotographs } from "../booklet/notebook/photographs.ts";
+import { readNotebook } from "../booklet/notebook/read.ts";
+import { work } from "../booklet/notebook/work.ts";
+import { figuresOf } from "../figure/index.ts";
+import { frontMatter } from "../recipe/front-matter.ts";
+import { Source } from "../recipe/lines.ts";
 import { type Message, messageText } from "../recipe/message.ts";
-import { type EvidenceText, readRecipe } from "../recipe/read.ts";
+import { readRecipe } from "../recipe/read.ts";
 import type { Plan } from "../solve/plan.ts";
 import { solve } from "../solve/solve.ts";
 import type { Project } from "./find.ts";
 import { placeFolder } from "./place.ts";
 import { PrintError, type Printing, printBooklet } from "./print.ts";
+import { findPhotograph, type ProjectFiles, RECIPE_FILE, readProjectFiles } from "./project-files.ts";
 import type { World } from "./world.ts";
 
 export interface Outcome {
   readonly project: Project;
   readonly messages: readonly Message[];
   readonly plan?: Plan;
-  /** The recipe's text, for showing lines. */
-  readonly source: string;
+  /** The notebook and its photographs, once the plan is there. */
+  readonly own?: Own;
+  /** Texts of the project's files by their path beside the recipe, for showing lines. */
+  readonly sources: ReadonlyMap<string, string>;
   /** The PDF files that were printed, when that was asked. */
   readonly printed?: readonly string[];
   /** Why they were not. */
   readonly notPrinted?: string;
-  /** The text of evidence.csv, where there is one. */
-  readonly evidence?: string;
 }
 
-/** Larger recipes and lists are refused before they are read. */
-export const LARGEST_RECIPE = 1024 * 1024;
-
-function decoded(bytes: Uint8Array): string | undefined {
-  try {
-    return new TextDecoder("utf-8", { fatal: true, ignoreBOM: true }).decode(bytes);
-  } catch {
-    return undefined;
-  }
-}
-
-const refused = (
-  project: Project,
-  code: string,
-  text: string,
-  hint: string,
-  file = "recipe.md",
-): Outcome => ({
-  project,
-  source: "",
-  messages: [{ code, level: "error", text, hint, place: { file, line: 1, column: 1, length: 1 } }],
-});
-
-/** The list of originals beside a recipe: its text, nothing, or why it cannot be read. */
-function evidenceOf(world: World, project: Project): EvidenceText | Outcome | undefined {
-  const path = join(dirname(project.recipe), EVIDENCE_FILE);
-  if (world.kind(path) !== "file") return undefined;
-  const bytes = world.read(path);
-  if (bytes.length > LARGEST_RECIPE) {
-    return refused(
-      project,
-      "too-large",
-      `the list is ${bytes.length} bytes long; at most ${LARGEST_RECIPE}`,
-      "keep one line for each original",
-      EVIDENCE_FILE,
-    );
-  }
-  const text = decoded(bytes);
-  return text === undefined
-    ? refused(project, "not-text", "the list is not UTF-8 text", "save it as UTF-8", EVIDENCE_FILE)
-    : { file: EVIDENCE_FILE, text };
-}
-
-/** Reads a recipe and works it out; writes nothing. */
+/** Reads a recipe and all that stands beside it and works it out; writes nothing. Every error is found, not only the first. */
 export function checkProject(world: World, project: Project): Outcome {
-  const bytes = world.read(project.recipe);
-  if (bytes.length > LARGEST_RECIPE) {
-    return refused(
-      project,
-      "too-large",
-      `the recipe is ${bytes.length} bytes long; at most ${LARGEST_RECIPE}`,
-      "keep pictures in photos/, not in the text",
-    );
-  }
-  const source = decoded(bytes);
-  if (source === undefined)
-    return refused(project, "not-text", "the recipe is not UTF-8 text", "save it as UTF-8");
-  const evidence = evidenceOf(world, project);
-  if (evidence && "messages" in evidence) return evidence;
-  const known = evidence ? { project, source, evidence: evidence.text } : { project, source };
-  const read = readRecipe("recipe.md", source, evidence);
-  if (!read.recipe || read.messages.some(({ level }) => level === "error"))
-    return { ...known, messages: read.messages };
-  const solved = solve(read.recipe);
-  const messages = [...read.messages, ...solved.messages];
-  return solved.plan ? { ...known, messages, plan: solved.plan } : { ...known, messages };
+  const files = readProjectFiles(world, project);
+  const { recipe, evidence, templates } = files;
+  const sources = new Map(
+    [recipe, evidence, ...templates].flatMap((file) => (file ? [[file.file, file.text]] : [])),
+  );
+  const found = recipe ? examined(world, project, recipe.text, files) : { messages: files.messages };
+  return { project, sources, ...found };
 }
+
+type Examined = Pick<Outcome, "messages" | "plan" | "own">;
+
+function examined(world: World, project: Project, text: string, files: ProjectFiles): Examined {
+  const read = readRecipe(RECIPE_FILE, text, files.evidence);
+  const front = frontMatter(new Source(RECIPE_FILE, text));
+  const body = "body" in front ? front.body : { text: "", line: 1 };
+  const { notebook, messages: ofNotebook } = readNotebook(RECIPE_FILE, body, files.templates);
+  const pictures = readPhotographs(notebook.photographs, (path) => findPhotograph(world, project, path));
+  const messages = [...files.messages, ...read.messages, ...ofNotebook, ...pictures.messages];
+  if (!read.recipe || failed(read.messages)) return { messages };
+
+  const solved = solve(read.recipe);
+  messages.push(...solved.messages);
+  if (!solved.plan) return { messages };
+  const worked = work(solved.plan, notebook);
+  messages.push(...worked.messages);
+  if (failed(messages)) return { messages };
+
+  const titles = Object.fromEntries(figuresOf(worked.plan).map((name) => [name, name]));
+  messages.push(...writeSections(worked, notebook, ownContext(worked, titles)).messages);
+  if (failed(messages)) return { messages };
+  return { messages, plan: solved.plan, own: { notebook, photographs: pictures.photographs } };
+}
+
+const failed = (messages: readonly Message[]): boolean => messages.some(({ level }) => level === "error");
 
 /**
  * Builds a project into `out`, and prints it where a browser is given. With errors nothing is written and an older booklet
@@ -99,9 +76,11 @@ export function checkProject(world: World, project: Project): Outcome {
  */
 export function buildProject(world: World, project: Project, out: string, printing?: Printing): Outcome {
   const outcome = checkProject(world, project);
-  if (!outcome.plan) return outcome;
-  const booklet = makeBooklet(outcome.plan);
+  const { plan, own } = outcome;
+  if (!plan || !own) return outcome;
+  const booklet = makeBooklet(plan, own);
   const files = new Map<string, string | Uint8Array>(booklet);
+  for (const { path, bytes } of own.photographs.values()) files.set(path, bytes);
   let printed: Pick<Outcome, "printed" | "notPrinted"> = {};
   if (printing) {
     try {
@@ -119,17 +98,16 @@ export function buildProject(world: World, project: Project, out: string, printi
 }
 
 /** An outcome's messages as text, each with its place by the path the user gave. */
-export function outcomeText({ project, messages, source, evidence }: Outcome): string {
+export function outcomeText({ project, messages, sources }: Outcome): string {
   return messages
-    .map((message) => messageText(atPath(message, project), inList(message) ? evidence : source))
+    .map((message) => messageText(atPath(message, project), sources.get(message.place?.file ?? "")))
     .join("\n");
 }
-
-const inList = ({ place }: Message): boolean => place?.file === EVIDENCE_FILE;
 
 /** A message whose place names the file as the user did. */
 export function atPath(message: Message, project: Project): Message {
   if (!message.place) return message;
-  const file = inList(message) ? join(dirname(project.shown), EVIDENCE_FILE) : project.shown;
-  return { ...message, place: { ...message.place, file } };
+  const { file } = message.place;
+  const path = file === RECIPE_FILE ? project.shown : join(dirname(project.shown), file);
+  return { ...message, place: { ...message.place, file: path } };
 }

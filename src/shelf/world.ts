@@ -10,6 +10,7 @@ import {
   writeFileSync,
 } from "node:fs";
 import { resolve } from "node:path";
+import { createInterface } from "node:readline";
 import { runProgram } from "./run.ts";
 
 export interface World {
@@ -17,11 +18,15 @@ export interface World {
   err(text: string): void;
   /** Is the error stream a terminal that can redraw a line? */
   readonly terminal: boolean;
+  /** Asks on the terminal; undefined when the answer is broken off. Absent where there is no terminal to ask on. */
+  readonly ask?: (question: string) => Promise<string | undefined>;
   /** A path as given, made absolute. */
   resolve(path: string): string;
   kind(path: string): "file" | "folder" | undefined;
   list(folder: string): string[];
   read(path: string): Uint8Array;
+  /** How many bytes a file has. */
+  size(path: string): number;
   write(path: string, contents: string | Uint8Array): void;
   makeFolder(path: string): void;
   rename(from: string, to: string): void;
@@ -36,12 +41,26 @@ export interface World {
   readonly unique: string;
 }
 
+/** Asks one question a time on the terminal. */
+function asker({ stdin, stderr }: NodeJS.Process): (question: string) => Promise<string | undefined> {
+  return (question) =>
+    new Promise((answer) => {
+      const lines = createInterface({ input: stdin, output: stderr });
+      lines.once("close", () => answer(undefined));
+      lines.question(question, (text) => {
+        answer(text);
+        lines.close();
+      });
+    });
+}
+
 /** The real one. */
 export function nodeWorld(process: NodeJS.Process): World {
   return {
     out: (text) => void process.stdout.write(text),
     err: (text) => void process.stderr.write(text),
     terminal: process.stderr.isTTY === true,
+    ...(process.stdin.isTTY && process.stderr.isTTY ? { ask: asker(process) } : {}),
     resolve: (path) => resolve(process.cwd(), path),
     kind(path) {
       if (!existsSync(path)) return undefined;
@@ -50,6 +69,7 @@ export function nodeWorld(process: NodeJS.Process): World {
     },
     list: (folder) => readdirSync(folder).sort(),
     read: (path) => readFileSync(path),
+    size: (path) => statSync(path).size,
     write: (path, contents) => writeFileSync(path, contents),
     makeFolder: (path) => void mkdirSync(path, { recursive: true }),
     rename: renameSync,

@@ -30,17 +30,5 @@ export function checkWorkedOut({ recipe, say }: Work): boolean {
       hint: instead,
     });
   }
-  const wordy = recipe.body.text.search(/\S/);
-  if (wordy >= 0) {
-    const line = recipe.body.line + (recipe.body.text.slice(0, wordy).match(/\n/g)?.length ?? 0);
-    const length = recipe.body.text.slice(wordy).split(/[\r\n]/)[0]?.length ?? 1;
-    say({
-      code: "not-yet",
-      level: "error",
-      text: "a notebook of your own below the front matter is not worked in by this version",
-      hint: "leave it empty for the standard booklet; keep notes as # comments between the --- lines",
-      place: { file: recipe.places.get("title")?.file ?? "recipe.md", line, column: 1, length },
-    });
-  }
-  return asked.length === 0 && wordy < 0;
+  return asked.length === 0;
 }

@@ -40,8 +40,8 @@ export interface Value {
   readonly how: string;
   /** The formula with every name replaced by its number; same as `how` where there are no names. */
   readonly inNumbers: string;
-  /** Recipe: given by the maker; default: filled in; formula: calculated; choice: searched for by the rule in `how`. */
-  readonly source: "recipe" | "default" | "formula" | "choice";
+  /** Recipe: given by the maker; default: filled in; formula: calculated; choice: searched for by the rule in `how`; workings: the maker's own formula. */
+  readonly source: "recipe" | "default" | "formula" | "choice" | "workings";
   /** Meaning in words, as the workings list it. */
   readonly about: string;
   /** The recipe's key, for values that come from the recipe or a default. */

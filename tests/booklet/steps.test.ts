@@ -2,13 +2,15 @@
 import type { Element } from "hast";
 import { describe, expect, it } from "vitest";
 import { howTo } from "../../src/booklet/howto.ts";
+import { STANDARD } from "../../src/booklet/notebook/notebook.ts";
+import { work } from "../../src/booklet/notebook/work.ts";
 import { bookletParts } from "../../src/booklet/parts.ts";
 import { all } from "../figure/outlines.ts";
 import { GARMENTS, garment } from "../figure/plans.ts";
 
 function bookletOf(name: string) {
   const plan = garment(name);
-  const { figures, nodes } = bookletParts(plan);
+  const { figures, nodes } = bookletParts(work(plan, STANDARD));
   return { plan, figures, chapters: nodes };
 }
 

@@ -18,9 +18,9 @@ export const DEMOS = readdirSync(DEMO_FOLDER);
 /** A demo's page as it is built. */
 export function demoPage(demo: string): string {
   const recipe = join(DEMO_FOLDER, demo, "recipe.md");
-  const { plan } = checkProject(nodeWorld(process), { recipe, shown: recipe, name: demo });
+  const { plan, own } = checkProject(nodeWorld(process), { recipe, shown: recipe, name: demo });
   if (!plan) throw new Error(`${demo} does not build`);
-  return makeBooklet(plan).get("booklet.html") ?? "";
+  return makeBooklet(plan, own).get("booklet.html") ?? "";
 }
 
 export const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");

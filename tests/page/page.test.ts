@@ -8,8 +8,11 @@ import { fileURLToPath, pathToFileURL } from "node:url";
 import { HtmlValidate } from "html-validate";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { makeBooklet } from "../../src/booklet/booklet.ts";
-import { chaptersOf } from "../../src/booklet/chapters.ts";
+import { makeBooklet, type Own } from "../../src/booklet/booklet.ts";
+import { STANDARD } from "../../src/booklet/notebook/notebook.ts";
+import { ownContext } from "../../src/booklet/notebook/own-context.ts";
+import { sectionsOf } from "../../src/booklet/notebook/sections.ts";
+import { work } from "../../src/booklet/notebook/work.ts";
 import { figuresOf } from "../../src/figure/index.ts";
 import { guidesOf } from "../../src/guide/index.ts";
 import { checkProject } from "../../src/shelf/build.ts";
@@ -26,17 +29,22 @@ const pages = new Map<string, string>();
 const chapters = new Map<string, readonly string[]>();
 const figures = new Map<string, number>();
 const guides = new Map<string, number>();
-function add(name: string, plan: Plan): void {
-  chapters.set(name, chaptersOf(plan));
+function add(name: string, plan: Plan, own: Own = { notebook: STANDARD, photographs: new Map() }): void {
+  const worked = work(plan, own.notebook);
+  const sections = sectionsOf(worked.plan, own.notebook, ownContext(worked, {}));
+  chapters.set(
+    name,
+    sections.map((section) => section.name),
+  );
   figures.set(name, figuresOf(plan).length);
   guides.set(name, guidesOf(plan).length);
-  pages.set(name, makeBooklet(plan).get("booklet.html") ?? "");
+  pages.set(name, makeBooklet(plan, own).get("booklet.html") ?? "");
 }
 for (const name of readdirSync(DEMOS)) {
   const recipe = join(DEMOS, name, "recipe.md");
-  const { plan } = checkProject(nodeWorld(process), { recipe, shown: recipe, name });
+  const { plan, own } = checkProject(nodeWorld(process), { recipe, shown: recipe, name });
   if (!plan) throw new Error(`${name} does not build`);
-  add(name, plan);
+  add(name, plan, own);
 }
 add("pleats only", planOf({ fullness: { method: "pleated" } }));
 

@@ -23,7 +23,8 @@ const SOLVED: Record<string, string> = {
   "a half breadth and a seam in front": recipeText({
     skirt: { breadths: null, round: "150 in", "centre-front": "seam" },
   }),
-  "words below the front matter": `${recipeText()}\nMy notes.\n`,
+  "a chapter that does not exist": `${recipeText()}\n{{> gaging}}\n`,
+  "a circle of workings": `${recipeText()}\n\`\`\`workings\na = b\nb = a\n\`\`\`\n`,
 };
 
 const all = [

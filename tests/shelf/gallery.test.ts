@@ -24,9 +24,13 @@ const unpacked = (text: string): string =>
 describe("the gallery", () => {
   it.each(demos)("%s", (demo) => {
     const recipe = join(ROOT, "demo-projects", demo, "recipe.md");
-    const { plan } = checkProject(nodeWorld(process), { recipe, shown: recipe, name: demo });
+    const { plan, own } = checkProject(nodeWorld(process), { recipe, shown: recipe, name: demo });
     if (!plan) throw new Error(`${demo} does not build`);
-    for (const [file, text] of makeBooklet(plan)) {
+    for (const { path, bytes } of own?.photographs.values() ?? []) {
+      const kept = readFileSync(join(ROOT, "output", demo, path));
+      expect(kept.equals(bytes), `${demo}/${path}: ${STALE}`).toBe(true);
+    }
+    for (const [file, text] of makeBooklet(plan, own)) {
       if (file === "booklet.html" && demo !== WHOLE_PAGE) continue;
       const kept = readFileSync(join(ROOT, "output", demo, file), "utf8");
       expect(unpacked(kept) === unpacked(text), `${demo}/${file}: ${STALE}`).toBe(true);
@@ -44,12 +48,12 @@ describe("the gallery", () => {
     }
   });
 
-  it("keeps only booklet.md, figures, guides and plan.json of each demo and one booklet.html, under 4 MB in all", () => {
+  it("keeps only booklet.md, figures, guides, photographs and plan.json of each demo and one booklet.html, under 4 MB in all", () => {
     const kept = execFileSync("git", ["ls-files", "output"], { cwd: ROOT, encoding: "utf8" })
       .split("\n")
       .filter(Boolean);
     const allowed =
-      /^output\/(index\.md|[\w-]+\/(booklet\.md|plan\.json|(figures|guides)\/[\w-]+\.svg)|mill-house-cotton\/booklet\.html)$/;
+      /^output\/(index\.md|[\w-]+\/(booklet\.md|plan\.json|(figures|guides)\/[\w-]+\.svg|photos\/[\w-]+\.png)|mill-house-cotton\/booklet\.html)$/;
     expect(kept.filter((file) => !allowed.test(file))).toEqual([]);
     expect(new Set(kept.map((file) => file.split("/")[1]))).toEqual(new Set([...demos, "index.md"]));
     expect(kept.map((file) => statSync(join(ROOT, file)).size).reduce((a, b) => a + b)).toBeLessThan(

@@ -15,6 +15,10 @@ export interface MemoryWorld extends World {
 }
 
 const bytes = new TextEncoder();
+/** Bytes that are no text are given as text of one letter a byte, after a mark. */
+const BYTES = "bytes:";
+export const asText = (content: Uint8Array): string =>
+  BYTES + Array.from(content, (byte) => String.fromCharCode(byte)).join("");
 
 /** Starts with these files (absolute paths under /w). */
 export function memoryWorld(files: Record<string, string>, terminal = false): MemoryWorld {
@@ -48,11 +52,14 @@ export function memoryWorld(files: Record<string, string>, terminal = false): Me
     read: (path) => {
       const text = kept.get(path);
       if (text === undefined) throw Object.assign(new Error("ENOENT"), { code: "ENOENT", path });
-      return bytes.encode(text);
+      return text.startsWith(BYTES)
+        ? Uint8Array.from(text.slice(BYTES.length), (letter) => letter.charCodeAt(0))
+        : bytes.encode(text);
     },
-    write: (path, contents) => {
+    size: (path) => world.read(path).length,
+    write: (path, content) => {
       world.fault("write", path);
-      kept.set(path, typeof contents === "string" ? contents : new TextDecoder("latin1").decode(contents));
+      kept.set(path, typeof content === "string" ? content : new TextDecoder("latin1").decode(content));
     },
     makeFolder: (path) => {
       world.fault("makeFolder", path);

@@ -1,15 +1,21 @@
 /** The standard chapters: their trees, and one of them as Markdown. */
 import templates from "plainwork:templates";
 import { type Context, render } from "./render.ts";
-import { TemplateError } from "./tree.ts";
+import { type Template, TemplateError } from "./tree.ts";
 
 /** The names of the standard chapters' templates. */
 export const templateNames: readonly string[] = Object.keys(templates);
 
-/** One standard chapter as Markdown, with number marks in it. Throws TemplateError. */
-export function renderChapter(name: string, context: Context): string {
+/** A standard chapter's tree. Throws TemplateError where there is none of this name. */
+export function standardTemplate(name: string): Template {
   const template = Object.hasOwn(templates, name) ? templates[name] : undefined;
   if (template === undefined) throw new TemplateError(`there is no chapter "${name}"`);
+  return template;
+}
+
+/** One standard chapter as Markdown, with number marks in it. Throws TemplateError. */
+export function renderChapter(name: string, context: Context): string {
+  const template = standardTemplate(name);
   try {
     return render(template, context);
   } catch (error) {

@@ -39,7 +39,7 @@ export function answer(expression: Expression, scope: Scope, context: Context): 
   const helper = Object.hasOwn(HELPERS, expression.helper) ? HELPERS[expression.helper] : undefined;
   if (!helper) throw new TemplateError(`there is no helper "${expression.helper}"`, { at: expression.at });
   try {
-    return helper(
+    return helper.run(
       expression.with.map((part) => answer(part, scope, context)),
       context,
     );

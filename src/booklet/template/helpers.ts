@@ -1,25 +1,25 @@
 /** What a template can ask to be done with values: drawings, plurals, words, other units, comparison. */
 import { nearest } from "../../quantity/nearest.ts";
-import { printExactly } from "../../quantity/print.ts";
-import { KindError, LENGTH, more, type Quantity } from "../../quantity/quantity.ts";
+import { KindError, more } from "../../quantity/quantity.ts";
 import { escapeMarkdown } from "../escape.ts";
 import { allMarked } from "../marks.ts";
 import { Printed } from "../printed.ts";
+import { exactly, inUnits, onTape, upTo } from "./otherwise.ts";
+import { Ready } from "./ready.ts";
 import { TemplateError } from "./tree.ts";
 
-/** Markdown that is ready to stand as it is. */
-export class Ready {
-  private readonly markdown: string;
-  constructor(markdown: string) {
-    this.markdown = markdown;
-  }
-  toString(): string {
-    return this.markdown;
-  }
-}
+export { Ready } from "./ready.ts";
 
-/** A helper: what it is given, in order, and the whole context. */
-export type Helper = (given: readonly unknown[], context: Readonly<Record<string, unknown>>) => unknown;
+/** What a helper is given: the name of a figure in quotes, a value of the plan, or anything. */
+type Taken = "figure" | "value" | "any";
+
+/** A helper: what it takes, what it comes to, how it is written, and what it does with what it is given and the whole context. */
+export interface Helper {
+  readonly takes: readonly Taken[];
+  readonly gives: "words" | "flag";
+  readonly example: string;
+  readonly run: (given: readonly unknown[], context: Readonly<Record<string, unknown>>) => unknown;
+}
 
 const WORDS = [
   "no",
@@ -50,35 +50,55 @@ function figureTitle(name: string, titles: Readonly<Record<string, string>>): st
   });
 }
 
-const inUnits = ([n, unit]: readonly unknown[]): string => {
-  if (!(n instanceof Printed) || n.value.quantity.dim !== LENGTH || (unit !== "in" && unit !== "cm"))
-    throw new TemplateError('{{in value "cm"}} takes a length and "in" or "cm"');
-  return printExactly(n.value.quantity, unit);
-};
-
 /** Helpers by name. */
 export const HELPERS: Readonly<Record<string, Helper>> = {
-  figure: ([name], context) =>
-    new Ready(
-      `![${figureTitle(String(name), (context.figures ?? {}) as Record<string, string>)}](figures/${String(name)}.svg)`,
-    ),
-  guide: ([name, title]) => new Ready(`![${escapeMarkdown(String(title))}](guides/${String(name)}.svg)`),
-  counted: ([n, noun]) => {
-    const word = String(noun);
-    const plural = bare(n) === "1" ? word : /(?:[cs]h|s|x)$/.test(word) ? `${word}es` : `${word}s`;
-    return new Ready(`${asText(n)} ${plural}`);
+  figure: {
+    takes: ["figure"],
+    gives: "words",
+    example: '{{figure "balance"}}',
+    run: ([name], context) =>
+      new Ready(
+        `![${figureTitle(String(name), (context.figures ?? {}) as Record<string, string>)}](figures/${String(name)}.svg)`,
+      ),
   },
-  words: ([n]) => WORDS[Number(bare(n))] ?? bare(n),
-  in: inUnits,
-  more: (given) => {
-    const [x, y] = given.map((n): Quantity | undefined =>
-      n instanceof Printed ? n.value.quantity : undefined,
-    );
-    if (!x || !y) throw new TemplateError("(more a b) takes two values");
-    try {
-      return more(x, y);
-    } catch (error) {
-      throw error instanceof KindError ? new TemplateError(error.message) : error;
-    }
+  guide: {
+    takes: ["any", "any"],
+    gives: "words",
+    example: '{{guide "strip" "The marking strip"}}',
+    run: ([name, title]) => new Ready(`![${escapeMarkdown(String(title))}](guides/${String(name)}.svg)`),
+  },
+  counted: {
+    takes: ["any", "any"],
+    gives: "words",
+    example: '{{counted hooks.count "hook"}}',
+    run: ([n, noun]) => {
+      const word = String(noun);
+      const plural = bare(n) === "1" ? word : /(?:[cs]h|s|x)$/.test(word) ? `${word}es` : `${word}s`;
+      return new Ready(`${asText(n)} ${plural}`);
+    },
+  },
+  words: {
+    takes: ["any"],
+    gives: "words",
+    example: "{{words breadths.count}}",
+    run: ([n]) => WORDS[Number(bare(n))] ?? bare(n),
+  },
+  in: { takes: ["value", "any"], gives: "words", example: '{{in cloth.width "cm"}}', run: inUnits },
+  onTape: { takes: ["value"], gives: "words", example: "{{onTape skirt.round}}", run: onTape },
+  upTo: { takes: ["value", "any"], gives: "words", example: '{{upTo skirt.round "1/4 in"}}', run: upTo },
+  exactly: { takes: ["value"], gives: "words", example: "{{exactly waist.quarter}}", run: exactly },
+  more: {
+    takes: ["value", "value"],
+    gives: "flag",
+    example: "{{#if (more skirt.round hoop.width)}} … {{/if}}",
+    run: (given) => {
+      const [x, y] = given.map((n) => (n instanceof Printed ? n.value.quantity : undefined));
+      if (!x || !y) throw new TemplateError("(more a b) takes two values that this garment has");
+      try {
+        return more(x, y);
+      } catch (error) {
+        throw error instanceof KindError ? new TemplateError(error.message) : error;
+      }
+    },
   },
 };

@@ -3,11 +3,10 @@
  * decorators, comments are dropped, blocks other than #if, #unless and #each do not exist.
  */
 import { parse } from "handlebars/dist/cjs/handlebars/compiler/base.js";
+import { DEEPEST_TEMPLATE, nesting, placeOfTag } from "./nesting.ts";
+import { faultOf } from "./parse-fault.ts";
 import type { At, Expression, Part, Template } from "./tree.ts";
 import { TemplateError } from "./tree.ts";
-
-/** Templates nested deeper than this are refused. */
-export const DEEPEST_TEMPLATE = 40;
 
 interface Reading {
   /** Keep places: for text of the maker's own. */
@@ -27,46 +26,28 @@ export function readTemplate(text: string, { places }: Reading = { places: true 
 }
 
 function parsed(text: string): hbs.AST.Program {
+  const { tooDeep } = nesting(text);
+  if (tooDeep) {
+    throw new TemplateError(`blocks nest more than ${DEEPEST_TEMPLATE} deep here`, {
+      at: placeOfTag(text, tooDeep),
+    });
+  }
   try {
     return parse(text);
   } catch (error) {
     if (error instanceof RangeError) throw new TemplateError("the blocks nest too deeply to be read");
-    throw faultOf(error as Error);
+    throw faultOf(error as Error, text);
   }
-}
-
-/** Handlebars' parser says where in its own words; only the place is taken from them. */
-function faultOf(
-  error: Error & { lineNumber?: number; column?: number; hash?: { loc?: Location; text?: string } },
-): TemplateError {
-  const found = /Parse error on line (\d+):\n([^\n]*)\n(-*)\^/.exec(error.message);
-  const mismatch = /^(\S+) doesn't match (\S+)(?: - (\d+):(\d+))?/.exec(error.message);
-  if (mismatch) {
-    const [, opened, closed, line, column] = mismatch;
-    return new TemplateError(`{{#${opened}}} is closed by {{/${closed}}}`, {
-      at: [Number(line ?? 1), Number(column ?? 0) + 1, 1],
-      hint: `write {{/${opened}}} where it ends`,
-    });
-  }
-  const line = Number(found?.[1] ?? error.lineNumber ?? 1);
-  return new TemplateError("the curly brackets here cannot be read", {
-    at: [line, 1, 1],
-    hint: "a value is {{its.name}}; what opens with {{#if}} or {{#each}} ends with {{/if}} or {{/each}}",
-  });
-}
-
-interface Location {
-  readonly first_line: number;
 }
 
 const BLOCKS = new Set(["if", "unless", "each"]);
 
 class Reader {
-  private readonly text: string;
+  private readonly lines: readonly string[];
   private readonly places: boolean;
 
   constructor(text: string, places: boolean) {
-    this.text = text;
+    this.lines = text.split("\n");
     this.places = places;
   }
 
@@ -191,7 +172,7 @@ class Reader {
   private where(node: hbs.AST.Node | undefined): At | undefined {
     if (!node) return undefined;
     const { start } = node.loc;
-    const line = this.text.split("\n", start.line)[start.line - 1] ?? "";
+    const line = this.lines[start.line - 1] ?? "";
     const rest = line.slice(start.column);
     const closed = rest.startsWith("{{") ? rest.indexOf("}}") + 2 : node.loc.end.column - start.column;
     return [start.line, start.column + 1, Math.max(1, closed > 1 ? closed : rest.length)];

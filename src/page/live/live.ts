@@ -1,6 +1,9 @@
 /** A booklet worked out again in the page, by the code that built it. */
 
 import { type Before, pictureOf } from "../../booklet/html.ts";
+import { type Notebook, STANDARD } from "../../booklet/notebook/notebook.ts";
+import type { Pictures } from "../../booklet/notebook/picture.ts";
+import { work } from "../../booklet/notebook/work.ts";
 import { bookletParts, type Parts } from "../../booklet/parts.ts";
 import { inches, millimetres } from "../../quantity/quantity.ts";
 import { recipeFromTree } from "../../recipe/from-tree.ts";
@@ -16,6 +19,10 @@ export interface PageData {
   readonly written: Data;
   readonly body: Recipe["body"];
   readonly list?: EvidenceText;
+  /** What the maker wrote below the front matter; not there for the standard booklet. */
+  readonly notebook?: Notebook;
+  /** Photographs that are asked for and not shown in the page as published. */
+  readonly pictures?: Readonly<Record<string, string>>;
 }
 
 /** Units to read in; "" is the recipe's own. */
@@ -33,10 +40,13 @@ const READINGS: Readonly<Record<"in" | "cm", Reading>> = {
 /** One recipe, read and worked out as often as wished. */
 export class Live {
   private readonly data: PageData;
+  private readonly pictures: Pictures;
   private readonly published: Partial<Record<Units, { before: Before; outcome: Outcome }>> = {};
 
-  constructor(data: PageData) {
+  /** @param pictures what stands in the page for each photograph that it shows */
+  constructor(data: PageData, pictures: Pictures = new Map()) {
     this.data = data;
+    this.pictures = new Map([...pictures, ...Object.entries(data.pictures ?? {})]);
   }
 
   /** The booklet with these measures changed; the messages alone where they cannot be. */
@@ -63,7 +73,12 @@ export class Live {
     const solved = solve(read.recipe, this.reading(read.recipe, units));
     const messages = [...read.messages, ...solved.messages];
     if (!solved.plan) return { messages };
-    return { plan: solved.plan, parts: bookletParts(solved.plan, before), messages };
+    const { notebook = STANDARD } = this.data;
+    const worked = work(solved.plan, notebook);
+    messages.push(...worked.messages);
+    if (worked.messages.length > 0) return { messages };
+    const parts = bookletParts(worked, before, { notebook, pictures: this.pictures });
+    return { plan: worked.plan, parts, messages };
   }
 
   private reading(recipe: Recipe, units: Units): Reading | undefined {

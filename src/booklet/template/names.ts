@@ -1,0 +1,60 @@
+/** The names of the template context that are no values of the plan, as text. See vocabulary.ts. */
+
+/** Words at the top. */
+export const WORDS = "chosenSetting estimate estimateInFull skippedRows";
+
+/** Words of `garment.…`. */
+export const GARMENT = `
+  cloth edge edgeLine endToEnd fibre kind longSide notCounted openSide opening openingAmong otherSide over parts
+  pleatsAtBack pleatsAtFront pocket pocketSide stay stayDepth title wearer year`;
+
+/** Yes or no: `is.…`. */
+export const FLAGS = `
+  againstPractice allGauged banded bandTemplates bodiceEdge boxed braid cbSeam centreSeamOnFace cfSeam chosenGauged
+  cost costCloth costNotions costWork cotton cross doubledThread drawnAlong ease equalSections
+  estimatedLengths estimatedOnly even evenTurnDown everyOther evidence evidenceCounted evidenceSkipped
+  faced facedBand facingPieced fewOriginals fibre finest flat flatAndPleated flounces
+  flouncesOverOpening flouncesOverPocket fullLength gathered gauged gaugedToOpening halfBreadth heavy
+  hooksAllAlong hoop knife light linen locked longAndShort longerBites made metric mixed mixedFibre
+  mixedStyles negativeEase oneFlounce oneLayer onePiece oneTuck openingOnFace outOfPeriod over
+  ownFacing partBand petticoat piped pipingJoined pleated pleatsOneLayer pleatsOnly pocket pocketLeft
+  practiceCotton practiceEither practiceForties practiceLinen practicePleats practiceSheer printedStrip quartered
+  remainder remarks repeatAcross repeatDown seamOpening seamsInPleats seamsOnFaces severalBreadths
+  sheer shrinks silk slit slitInGauging stacked stay thickness threeRows trialKept trialSewn tucks
+  tucksOverOpening turned unlikeSides waistband warnings wearer weight wholeBreadth wool year`;
+
+/** Lists and what their items hold: `name` is words, `name?` yes or no, `name[]` a list with its own line. */
+export const LISTS: Readonly<Record<string, string>> = {
+  bandMarks: "at place",
+  bandPlaces: "at place",
+  defaults: "path text",
+  edgeParts: "fromWhere name onPartBand? toWhere waist",
+  estimates: "domed place straight",
+  flounceList: "edge heading n",
+  guides: "name title",
+  notions: "amount kind thing where",
+  parts: "cloth flat? fromTop fromWhere gauged? half left? name pleats set title toTop toWhere waist",
+  pieces: "count length name ofEstimate? width",
+  pipingStrips: "length n",
+  pleats:
+    "box? cloth cloths count depth depths depthsInOrder doubleBox? face faces facesInOrder flat? fromTop fromWhere gauged? half? knife? layers left? name pleats rows[] set title toTop toWhere towards waist",
+  "pleats.rows": "depth face folds n",
+  remarks: "hint text",
+  ring: "n name whole? width",
+  rows: "below n",
+  seams: "alongTop half kind station",
+  seamsInPleats: "at centred? falls shows?",
+  sections:
+    "betweenMarks bites[] bitesText checkpoints[] cloth even? fromWhere half lines longAndShort? longText marks name needleAt onPartBand? pleats shortText spacing style thread toWhere waist",
+  "sections.bites": "count size",
+  "sections.checkpoints": "at mark",
+  sensitivity: "bite change closes perInch pleats section",
+  stages: "name time",
+  stations: "finished fromFront measured? station toFloor turnDown up",
+  strips: "cloth letter marks sections",
+  tally: "set count",
+  trialTable: "bite change measures pleats verdict",
+  tuckList: "crease edge n seam",
+  warnings: "hint text",
+  workings: "about how inNumbers name rule shown source",
+};

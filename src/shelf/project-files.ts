@@ -1,0 +1,68 @@
+/** What stands beside a recipe: the list of originals, wordings of chapters, photographs. */
+import { dirname, join } from "node:path";
+import { type FoundFile, LARGEST_PHOTOGRAPH } from "../booklet/notebook/photographs.ts";
+import { EVIDENCE_FILE } from "../recipe/evidence.ts";
+import type { Message } from "../recipe/message.ts";
+import type { Project } from "./find.ts";
+import { readText } from "./texts.ts";
+import type { World } from "./world.ts";
+
+export interface ProjectFile {
+  /** Its path beside the recipe. */
+  readonly file: string;
+  readonly text: string;
+}
+
+export interface ProjectFiles {
+  readonly recipe?: ProjectFile;
+  readonly evidence?: ProjectFile;
+  readonly templates: readonly ProjectFile[];
+  /** Files that cannot be read. */
+  readonly messages: readonly Message[];
+}
+
+/** The name a recipe has in messages until they are shown. */
+export const RECIPE_FILE = "recipe.md";
+const TEMPLATES = "templates";
+/** More wordings than there could be chapters are not read. */
+const MOST_TEMPLATES = 100;
+
+/** Reads a project's texts. Photographs are read once it is known which are asked for. */
+export function readProjectFiles(world: World, project: Project): ProjectFiles {
+  const messages: Message[] = [];
+  const folder = dirname(project.recipe);
+  const read = (file: string, path: string, what: string, smaller: string): ProjectFile | undefined => {
+    const text = readText(world, path, what, smaller);
+    if (typeof text === "string") return { file, text };
+    messages.push({ ...text, level: "error", place: { file, line: 1, column: 1, length: 1 } });
+    return undefined;
+  };
+  const recipe = read(RECIPE_FILE, project.recipe, "recipe", "keep pictures in photos/, not in the text");
+  const list = join(folder, EVIDENCE_FILE);
+  const evidence =
+    world.kind(list) === "file"
+      ? read(EVIDENCE_FILE, list, "list", "keep one line for each original")
+      : undefined;
+  const templates = templatesIn(world, join(folder, TEMPLATES)).flatMap(
+    (name) =>
+      read(`${TEMPLATES}/${name}`, join(folder, TEMPLATES, name), "wording", "keep one chapter in it") ?? [],
+  );
+  return { ...(recipe ? { recipe } : {}), ...(evidence ? { evidence } : {}), templates, messages };
+}
+
+function templatesIn(world: World, folder: string): string[] {
+  if (world.kind(folder) !== "folder") return [];
+  return world
+    .list(folder)
+    .filter((name) => name.endsWith(".md") && name !== "README.md" && !name.startsWith("."))
+    .filter((name) => world.kind(join(folder, name)) === "file")
+    .slice(0, MOST_TEMPLATES);
+}
+
+/** A photograph's bytes by its path beside the recipe. */
+export function findPhotograph(world: World, project: Project, path: string): FoundFile {
+  const full = join(dirname(project.recipe), path);
+  if (world.kind(full) !== "file") return "missing";
+  const size = world.size(full);
+  return size > LARGEST_PHOTOGRAPH ? { tooLarge: size } : world.read(full);
+}

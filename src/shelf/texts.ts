@@ -1,0 +1,30 @@
+/** Files of a project as text. */
+import type { World } from "./world.ts";
+
+/** Larger files are refused before they are read. */
+export const LARGEST_TEXT = 1024 * 1024;
+
+/** What is wrong with a file that should be text. */
+export interface Unreadable {
+  readonly code: string;
+  readonly text: string;
+  readonly hint: string;
+}
+
+/** A file's text, or why it cannot be read; `what` names it, `smaller` says how to make it so. */
+export function readText(world: World, path: string, what: string, smaller: string): string | Unreadable {
+  const size = world.size(path);
+  if (size > LARGEST_TEXT) {
+    return {
+      code: "too-large",
+      text: `the ${what} is ${size} bytes long; at most ${LARGEST_TEXT}`,
+      hint: smaller,
+    };
+  }
+  try {
+    return new TextDecoder("utf-8", { fatal: true, ignoreBOM: true }).decode(world.read(path));
+  } catch (error) {
+    if (!(error instanceof TypeError)) throw error;
+    return { code: "not-text", text: `the ${what} is not UTF-8 text`, hint: "save it as UTF-8" };
+  }
+}
