@@ -1,6 +1,7 @@
 /** Every figure by name, each a pure function of the plan: same plan, same drawing. */
 import type { Plan } from "../solve/plan.ts";
 import { balance } from "./balance.ts";
+import { breadths } from "./breadths.ts";
 import { drawnUp } from "./drawn-up.ts";
 import { edge } from "./edge.ts";
 import { evidence, hasEvidence } from "./evidence.ts";
@@ -19,6 +20,7 @@ export const FIGURES: Readonly<Record<FigureName, (plan: Plan) => Figure>> = {
   finished,
   evidence,
   layout,
+  breadths,
   hem,
   balance,
   edge,

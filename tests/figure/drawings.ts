@@ -1,5 +1,6 @@
 /** Each figure's drawing, so that a test can look at its labels. */
 import { drawBalance } from "../../src/figure/balance.ts";
+import { drawBreadths } from "../../src/figure/breadths.ts";
 import type { Drawing } from "../../src/figure/drawing.ts";
 import { drawDrawnUp } from "../../src/figure/drawn-up.ts";
 import { drawEdgeSection } from "../../src/figure/edge.ts";
@@ -19,6 +20,7 @@ export const DRAWINGS: Readonly<Record<FigureName, (plan: Plan) => Drawing>> = {
   finished: drawFinished,
   evidence: drawEvidence,
   layout: drawLayout,
+  breadths: drawBreadths,
   hem: drawHem,
   balance: drawBalance,
   edge: drawEdgeSection,

@@ -5,6 +5,7 @@ import { halfOf } from "../../src/figure/half.ts";
 import { drawFigure, figuresOf } from "../../src/figure/index.ts";
 import { chiefSection, pen, printer } from "../../src/figure/measure.ts";
 import { serpentine } from "../../src/figure/serpentine.ts";
+import type { Quantity } from "../../src/quantity/quantity.ts";
 import type { Plan } from "../../src/solve/plan.ts";
 import { DRAWINGS } from "./drawings.ts";
 import { GARMENTS, garment } from "./plans.ts";
@@ -20,6 +21,7 @@ const circles = (tree: Element): Element[] =>
 function lengthsOf(plan: Plan): Set<string> {
   const { tape, part, fine } = printer(plan);
   const { repeat } = plan.recipe.cloth;
+  const round = (plan.values.get("skirt.round") as { quantity: Quantity }).quantity.value;
   const both = (["left", "right"] as const).map((side) => halfOf(plan, side));
   return new Set([
     ...[...plan.values.values()].map(({ shown }) => shown),
@@ -33,6 +35,10 @@ function lengthsOf(plan: Plan): Set<string> {
         marks.slice(2).map((mark, i) => part({ ...mark, value: mark.value.sub(marks[i]?.value ?? 0) })),
       ),
     ...plan.rows.map(tape),
+    ...plan.seams.flatMap(({ alongTop }) => [
+      tape(alongTop),
+      tape({ ...alongTop, value: round.sub(alongTop.value) }),
+    ]),
     ...plan.sections.flatMap(({ waist, cloth, clothFrom, from }) => [
       part(waist),
       part(cloth).replace(/^about /, ""),

@@ -23,6 +23,7 @@ const WHOLE = [
   "booklet.html",
   "booklet.md",
   "figures/balance.svg",
+  "figures/breadths.svg",
   "figures/drawn-up.svg",
   "figures/edge.svg",
   "figures/finished.svg",

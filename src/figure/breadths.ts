@@ -1,0 +1,152 @@
+/** The pieces of the skirt in their order, opened out flat at centre front: seams, opening, pocket, to scale. */
+import { isZero, min, type Quantity, sub } from "../quantity/quantity.ts";
+import type { Breadth, Plan } from "../solve/plan.ts";
+import { dimension } from "./dimension.ts";
+import { Drawing } from "./drawing.ts";
+import type { Figure } from "./figure.ts";
+import { PICTURE } from "./language.ts";
+import { pen, penOf, printer, shownOf } from "./measure.ts";
+import { type Name, nameRow } from "./row.ts";
+
+const LEFT = 26;
+const WIDE = PICTURE.width - 2 * LEFT;
+
+/** Where a place of the round lies across the page. */
+const acrossOf = (plan: Plan): ((alongTop: number) => number) => {
+  const round = penOf(plan, "skirt.round");
+  return (alongTop) => LEFT + (alongTop / round) * WIDE;
+};
+
+/** More seams than this have no room for their places under the hem, nor their pieces for a number each. */
+const MOST_SEAMS = 6;
+
+/** The pieces round the skirt. */
+export const breadths = (plan: Plan): Figure =>
+  drawBreadths(plan).finish("The pieces round the skirt", description(plan));
+
+/** Draws the pieces round the skirt. */
+export function drawBreadths(plan: Plan): Drawing {
+  const drawing = new Drawing("breadths");
+  drawing.heading("The pieces joined, right side of the cloth. Cut top upwards.");
+  drawing.note(
+    "Opened out flat, to scale: both ends are centre front, and it goes round by the wearer's left. What stays open is measured from the cut top.",
+  );
+  const across = acrossOf(plan);
+  const scale = WIDE / penOf(plan, "skirt.round");
+  const top = drawing.bottom + 30;
+  const foot = top + penOf(plan, "breadths.cut") * scale;
+  drawOutline(drawing, top, foot);
+  drawSeams(drawing, plan, top, foot);
+  drawOpenings(drawing, plan, top, scale);
+  const [first] = plan.breadths.filter(
+    ({ whole, from, to }) => whole && pen(from) >= 0 && pen(to) <= penOf(plan, "skirt.round"),
+  );
+  if (first)
+    dimension(
+      drawing,
+      { x: across(pen(first.from)), y: foot + 9 },
+      { x: across(pen(first.to)), y: foot + 9 },
+      shownOf(plan, "breadths.finished"),
+      { sides: ["below"] },
+    );
+  const crowded = plan.seams.length > MOST_SEAMS;
+  const named = crowded ? [plan.breadths[0], plan.breadths.at(-1)] : plan.breadths;
+  for (const piece of new Set(named)) if (piece) namePiece(drawing, plan, piece, (top + foot) / 2 + 8);
+  drawing.settle();
+  const round = `The round is ${shownOf(plan, "skirt.round")}.`;
+  if (crowded) drawing.note(`${round} The table has the seams' places along the cut top.`, { above: 10 });
+  else {
+    nameRow(drawing, places(plan, foot), drawing.bottom + 20, 60);
+    drawing.note(
+      `${round} The numbers under the hem are the seams' places along the cut top, from centre front by the nearer way.`,
+      { above: 10 },
+    );
+  }
+  return drawing;
+}
+
+function drawOutline(drawing: Drawing, top: number, foot: number): void {
+  const level = (y: number) => [
+    { x: LEFT, y },
+    { x: LEFT + WIDE, y },
+  ];
+  drawing.line("cut", level(top));
+  drawing.line("cut", level(foot));
+  for (const x of [LEFT, LEFT + WIDE])
+    drawing.line("station", [
+      { x, y: top - 6 },
+      { x, y: foot + 6 },
+    ]);
+}
+
+function drawSeams(drawing: Drawing, plan: Plan, top: number, foot: number): void {
+  const across = acrossOf(plan);
+  for (const { alongTop, kind } of plan.seams) {
+    if (kind === "slit") continue;
+    const x = across(pen(alongTop));
+    drawing.line("seam", [
+      { x, y: top },
+      { x, y: foot },
+    ]);
+  }
+}
+
+/** The opening and the pocket's slit: heavy lines as long as they stay unsewn. */
+function drawOpenings(drawing: Drawing, plan: Plan, top: number, scale: number): void {
+  const across = acrossOf(plan);
+  const open = (alongTop: Quantity, from: number, to: number): number => {
+    const x = across(pen(alongTop));
+    drawing.line("finished", [
+      { x, y: top + from * scale },
+      { x, y: top + to * scale },
+    ]);
+    return x;
+  };
+  const unsewn = penOf(plan, "placket.unsewn");
+  const x = open(plan.opening.alongTop, 0, unsewn);
+  drawing.label(
+    `open for ${shownOf(plan, "placket.unsewn")}`,
+    { x, y: top },
+    { sides: ["above"], gap: 4, width: 170 },
+  );
+  if (plan.pocket) {
+    const at = open(plan.pocket.alongTop, penOf(plan, "pocket.from"), penOf(plan, "pocket.to"));
+    drawing.label("pocket", { x: at, y: top }, { sides: ["above"], gap: 4, width: 60 });
+  }
+}
+
+/** "breadth 3" as 3; the piece astride centre front stands at both ends. */
+function namePiece(drawing: Drawing, plan: Plan, { name, from, to }: Breadth, y: number): void {
+  const across = acrossOf(plan);
+  const round = penOf(plan, "skirt.round");
+  const word = name === "half breadth" ? "half" : name.replace("breadth ", "");
+  const [start, end] = [pen(from), pen(to)];
+  const middles = start < 0 ? [end / 2, round + start / 2] : [(start + end) / 2];
+  for (const middle of middles) drawing.label(word, { x: across(middle), y }, { sides: ["on"], width: 40 });
+}
+
+/** Every seam's place along the cut top from centre front, by the nearer way. */
+function places(plan: Plan, foot: number): Name[] {
+  const across = acrossOf(plan);
+  const round = plan.values.get("skirt.round")?.quantity as Quantity;
+  const print = printer(plan);
+  return plan.seams
+    .filter(({ kind, alongTop }) => kind !== "slit" && !isZero(alongTop))
+    .map(({ alongTop }) => ({
+      text: print.tape(min(alongTop, sub(round, alongTop))),
+      at: { x: across(pen(alongTop)), y: foot },
+    }));
+}
+
+function description(plan: Plan): string {
+  const names = plan.breadths.map(({ name }) => name).join(", ");
+  const print = printer(plan);
+  const seams = plan.seams
+    .filter(({ kind }) => kind !== "slit")
+    .map(({ alongTop }) => print.tape(alongTop))
+    .join(", ");
+  const pocket = plan.pocket
+    ? ` The pocket's slit runs from ${shownOf(plan, "pocket.from")} to ${shownOf(plan, "pocket.to")} below the cut top at ${plan.pocket.station}.`
+    : "";
+  return `From centre front round by the wearer's left: ${names}; in all ${shownOf(plan, "skirt.round")}. Seams stand along the cut top at ${seams} from centre front by the left. The opening, at ${plan.opening.station}, stays unsewn for ${shownOf(plan, "placket.unsewn")} from the cut top.${pocket}`;
+}
