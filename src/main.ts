@@ -37,6 +37,7 @@ interface Arguments {
 export async function main(argv: readonly string[], world: World): Promise<number> {
   try {
     const [first] = argv;
+    if (argv.slice(1).includes("--help")) return tell(world, HELP);
     if (first === "--version") return tell(world, `${version}\n`);
     if (first === undefined || first === "--help" || first === "help") {
       if (first === undefined) world.err(HELP);
