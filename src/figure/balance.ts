@@ -48,6 +48,6 @@ export function balance(plan: Plan): Figure {
     .map((s) => `${s.station} ${tape(s.finishedMark)} up and ${tape(s.turnDownMark)} turned down`);
   return drawBalance(plan).finish(
     "Balance: measured up from the hem",
-    `The skirt lying flat, hem straight at the foot, cut edge straight at the top. Measured up from the finished hem, and what is over turned to the inside: ${measures.join("; ")}. The fold between them is one smooth curve; everything above it, shaded, is turned down.`,
+    `The ${plan.recipe.garment} lying flat, hem straight at the foot, cut edge straight at the top. Measured up from the finished hem, and what is over turned to the inside: ${measures.join("; ")}. The fold between them is one smooth curve; everything above it, shaded, is turned down.`,
   );
 }

@@ -22,7 +22,7 @@ const MOST_SEAMS = 6;
 
 /** The pieces round the skirt. */
 export const breadths = (plan: Plan): Figure =>
-  drawBreadths(plan).finish("The pieces round the skirt", description(plan));
+  drawBreadths(plan).finish(`The pieces round the ${plan.recipe.garment}`, description(plan));
 
 /** Draws the pieces round the skirt. */
 export function drawBreadths(plan: Plan): Drawing {

@@ -86,7 +86,7 @@ export function drawDrawnUp(plan: Plan): Drawing {
   const { section, pleats, scale } = stretch;
   const { fine } = printer(plan);
   drawing.heading(
-    `Looking down on the fold: inside of the skirt above, outside and ${stretch.edge.name} below.`,
+    `Looking down on the fold: inside of the ${plan.recipe.garment} above, outside and ${stretch.edge.name} below.`,
   );
   drawing.note(
     `A stretch of ${pleats} of the ${section.pleats} pleats of the ${section.name}, in true proportion; the cloth is drawn as thick as it is.`,

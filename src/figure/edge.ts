@@ -93,7 +93,7 @@ function drawGauged(drawing: Drawing, plan: Plan, section: GaugedSection): void 
     ...above.names,
     whip(drawing, edge, above.at, ridge),
     drawRows(drawing, plan, section, { inside, ridge: ridge.x, fold, scale }),
-    { text: "ridge: the outside of the skirt", at: p(ridge.x, fold + deep * 0.7) },
+    { text: `ridge: the outside of the ${plan.recipe.garment}`, at: p(ridge.x, fold + deep * 0.7) },
   ];
   nameColumn(drawing, names, outside(place));
   const left = inside - 46;
@@ -220,7 +220,9 @@ function drawPartBand(drawing: Drawing, plan: Plan): void {
   ];
   nameColumn(drawing, names, outside(place));
   drawing.settle();
-  drawing.note("Only the part band is sewn to the skirt here; the free front hooks over it.");
+  drawing.note(
+    `Only the part band is sewn to the ${plan.recipe.garment} here; the free front hooks over it.`,
+  );
 }
 
 export function edge(plan: Plan): Figure {

@@ -18,7 +18,7 @@ const MIDDLES = [92, 268] as const;
 export function drawFinished(plan: Plan): Drawing {
   const drawing = new Drawing("finished");
   const hang = hangOf(plan);
-  drawing.heading("Outside of the finished skirt, standing. Waist upwards.");
+  drawing.heading(`Outside of the finished ${plan.recipe.garment}, standing. Waist upwards.`);
   const right = openingOnRight(plan);
   const across = Math.max(2 * hang.waist + hang.left + hang.right, 2 * hang.waist + hang.front + hang.back);
   const scale = Math.min(WIDEST / across, TALLEST / hang.height);
@@ -97,7 +97,7 @@ function sideView(plan: Plan, hang: Hang, side: "left" | "right"): View {
 export function finished(plan: Plan): Figure {
   const shown = (name: string): string => shownOf(plan, name);
   return drawFinished(plan).finish(
-    "The finished skirt, front and side",
-    `The skirt over its supports, seen from the front and from the wearer's ${openingOnRight(plan) ? "right" : "left"} side. Above it ${aboveWords(plan, shown)}. ${fullnessWords(plan)} From ${edgeLine(plan)} it is ${shown("finished.front")} long at centre front, ${shown("finished.left")} at the left side, ${shown("finished.right")} at the right side and ${shown("finished.back")} at centre back; the hem is straight and hangs level, ${shown("skirt.offFloor")} off the floor. It opens at ${plan.opening.station} for ${shown("skirt.placket")}.`,
+    `The finished ${plan.recipe.garment}, front and side`,
+    `The ${plan.recipe.garment} over its supports, seen from the front and from the wearer's ${openingOnRight(plan) ? "right" : "left"} side. Above it ${aboveWords(plan, shown)}. ${fullnessWords(plan)} From ${edgeLine(plan)} it is ${shown("finished.front")} long at centre front, ${shown("finished.left")} at the left side, ${shown("finished.right")} at the right side and ${shown("finished.back")} at centre back; the hem is straight and hangs level, ${shown("skirt.offFloor")} off the floor. It opens at ${plan.opening.station} for ${shown("skirt.placket")}.`,
   );
 }

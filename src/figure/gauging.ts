@@ -14,7 +14,7 @@ export function drawGauging(plan: Plan): Drawing {
   const section = chiefSection(plan);
   const share = pen(section.from) / penOf(plan, "waist.seam");
   const start = placeName(plan, share) ?? "its beginning";
-  drawing.heading("Inside of the skirt, lying flat. Fold and top upwards.");
+  drawing.heading(`Inside of the ${plan.recipe.garment}, lying flat. Fold and top upwards.`);
   const { pleats } = stretchOf(section, 0);
   drawing.note(
     `The ${section.name}: the first ${pleats} of its ${section.pleats} pleats, from ${start}, in true proportion.`,

@@ -39,7 +39,7 @@ export function drawHem(plan: Plan): Drawing {
   drawing.line("cloth", [v(SKIRT, top), v(SKIRT, edge - 7)]);
   drawing.line("break", torn(v(SKIRT - 10, top), v(SKIRT + 10, top)));
   const right = { x: SKIRT + 2, width: 110 };
-  drawing.label("skirt", v(SKIRT, top + 26), { sides: ["right"], gap: 8, leader: "never" });
+  drawing.label(plan.recipe.garment, v(SKIRT, top + 26), { sides: ["right"], gap: 8, leader: "never" });
   drawing.label("hem edge: a fold along one thread", v(SKIRT - 2, edge), {
     stand: v(right.x + 16, edge - 8),
     sides: ["right"],
@@ -182,7 +182,7 @@ function words(plan: Plan): string {
 export function hem(plan: Plan): Figure {
   const faced = plan.recipe.skirt.hem.kind === "faced";
   const what = faced
-    ? "From outside to inside: the skirt's cloth, folded at the hem edge, its turning, the facing's turning, the facing with its top turned in"
+    ? `From outside to inside: the ${plan.recipe.garment}'s cloth, folded at the hem edge, its turning, the facing's turning, the facing with its top turned in`
     : "The cloth folded up to the inside at the hem edge, its raw edge turned in at the top";
   return drawHem(plan).finish(
     "Section through the hem",

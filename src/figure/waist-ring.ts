@@ -26,7 +26,7 @@ function drawRing(plan: Plan, listed: boolean): Drawing {
   const drawing = new Drawing("waist-ring");
   drawing.heading("Seen from above. Centre front at the foot: the wearer's left is on your right.");
   drawing.note(
-    `The waist seam, ${shownOf(plan, "waist.seam")} closed, a quarter ${shownOf(plan, "waist.quarter")}. The outside of the skirt lies outwards; lengths go along the seam.`,
+    `The waist seam, ${shownOf(plan, "waist.seam")} closed, a quarter ${shownOf(plan, "waist.quarter")}. The outside of the ${plan.recipe.garment} lies outwards; lengths go along the seam.`,
   );
   const ring: Ring = {
     middle: { x: PICTURE.width / 2, y: drawing.bottom + AROUND + RADIUS },
@@ -180,9 +180,9 @@ function drawLap(drawing: Drawing, plan: Plan, ring: Ring, opening: number): voi
 function setWords(plan: Plan): string {
   const band = partBandOf(plan);
   const others = plan.seams.filter(({ kind }) => kind === "seam").length;
-  const words = `A double stroke stands at each of the skirt's ${others} seams${plan.opening.kind === "seam" ? " beside the one that opens" : ""}.`;
+  const words = `A double stroke stands at each of the ${plan.recipe.garment}'s ${others} seams${plan.opening.kind === "seam" ? " beside the one that opens" : ""}.`;
   if (!band) return words;
-  return `${words} The part band carries the skirt from centre front to the opening, ${shownOf(plan, "opening.fromFront")} on the wearer's ${band.half}; the bodice edge carries the rest.`;
+  return `${words} The part band carries the ${plan.recipe.garment} from centre front to the opening, ${shownOf(plan, "opening.fromFront")} on the wearer's ${band.half}; the bodice edge carries the rest.`;
 }
 
 /** Opening, lap, hooks. */

@@ -26,7 +26,9 @@ export function drawWhipping(plan: Plan): Drawing {
   const pleats = Math.min(wide.pleats, section.pleats);
   const scale = wide.spacing / pen(section.spacing);
   const edge = edgeAt(plan, section);
-  drawing.heading(`Inside of the skirt towards you, ${edge.above} behind it, both edges upwards.`);
+  drawing.heading(
+    `Inside of the ${plan.recipe.garment} towards you, ${edge.above} behind it, both edges upwards.`,
+  );
   drawing.note("While you sew: right sides together, seen a little from above, from right to left.");
   const ridges: Ridges = standRidges({
     right: RIGHT,
@@ -58,11 +60,11 @@ export function drawWhipping(plan: Plan): Drawing {
     );
   if (plan.recipe.attach.to === "part-band")
     drawing.note(
-      "On the part band, which has no cord, take the turned edge of the face that touches the skirt.",
+      `On the part band, which has no cord, take the turned edge of the face that touches the ${plan.recipe.garment}.`,
     );
 
   drawing.heading(
-    `Outside of the skirt, opened out. ${edge.above === "bodice" ? "Bodice" : "Band"} upwards.`,
+    `Outside of the ${plan.recipe.garment}, opened out. ${edge.above === "bodice" ? "Bodice" : "Band"} upwards.`,
   );
   drawOpenedOut(drawing, plan, { pleats, spacing: wide.spacing, right: RIGHT, edge });
   drawing.settle();
@@ -81,6 +83,6 @@ export function whipping(plan: Plan): Figure {
   const pleats = plan.recipe.attach.whip === "every-other" ? "every other pleat" : "every pleat";
   return drawWhipping(plan).finish(
     "Whipping, close up",
-    `Above, the work while it is sewn: skirt and ${edge.above} right sides together, the inside of the skirt towards you, edges upwards. The needle comes from behind through ${takes} and through the ridge that lies against the ${edge.name}, ${shown} below its fold, both layers; ${pleats}, from right to left, every fourth stitch twice. Below, opened out and seen from the outside: even ridges under the ${edge.piped ? "cord" : edge.name}, the depth of the pleats inside. ${shownOf(plan, "whip.stitches")} stitches in all, ${shownOf(plan, "whip.doubled")} of them doubled.`,
+    `Above, the work while it is sewn: ${plan.recipe.garment} and ${edge.above} right sides together, the inside of the ${plan.recipe.garment} towards you, edges upwards. The needle comes from behind through ${takes} and through the ridge that lies against the ${edge.name}, ${shown} below its fold, both layers; ${pleats}, from right to left, every fourth stitch twice. Below, opened out and seen from the outside: even ridges under the ${edge.piped ? "cord" : edge.name}, the depth of the pleats inside. ${shownOf(plan, "whip.stitches")} stitches in all, ${shownOf(plan, "whip.doubled")} of them doubled.`,
   );
 }

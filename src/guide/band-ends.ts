@@ -68,7 +68,7 @@ function waistbandEnds(plan: Plan): End[] {
     },
     {
       title: "under end",
-      use: `the lap, ${printOnTape(lap as Quantity, showing)}, passes under; no skirt is sewn to it`,
+      use: `the lap, ${printOnTape(lap as Quantity, showing)}, passes under; no ${plan.recipe.garment} is sewn to it`,
       across: [turned, { at: closing, text: "closing mark" }],
       hooks: eyes.value.compare(turning.value) < 0 ? [] : [{ at: eyes, what: "eye", face: "outer" }],
     },
@@ -89,7 +89,7 @@ function partBandEnds(plan: Plan): End[] {
     },
     {
       title: "end for the hooks",
-      use: `the lap, ${printOnTape(lap as Quantity, showing)}, passes on under the bodice; no skirt is sewn to it; hooks ${printOnTape(back(plan), showing)} back from the finished end, on the outer face`,
+      use: `the lap, ${printOnTape(lap as Quantity, showing)}, passes on under the bodice; no ${plan.recipe.garment} is sewn to it; hooks ${printOnTape(back(plan), showing)} back from the finished end, on the outer face`,
       across: [
         { at: turning, text: `finished end: turn in ${printOnTape(turning, showing)}`, turn: true },
         { at: closing, text: "closing mark" },

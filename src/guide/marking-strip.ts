@@ -88,7 +88,7 @@ function serving(kind: StripKind, tiles: number, plan: Plan): Cut {
     return `${section.name}: right-hand end to ${right}, left-hand end to ${left}`;
   });
   const body = [
-    `Inside of the skirt up, the fold away from you; the heavy edge along the fold: ${rows} below it.`,
+    `Inside of the ${plan.recipe.garment} up, the fold away from you; the heavy edge along the fold: ${rows} below it.`,
     ...ends,
   ].map((text) => paragraph(text, SHEET.width));
   const height = body.reduce((sum, part) => sum + part.height, head.height);

@@ -60,7 +60,7 @@ function serving(section: PleatedSection, letter: string, tiles: number, plan: P
     { size: TEXT.heading, bold: true },
   );
   const body = paragraph(
-    "Outside of the skirt up, the waist away from you; the heavy edge along the fold or the balance line. A: fold here; C, dashed: where that fold is laid to. Wearer's left half: as printed, the left-hand end nearer centre front. Right half: prick the lines through and turn the strip over sideways, the heavy edge still uppermost.",
+    `Outside of the ${plan.recipe.garment} up, the waist away from you; the heavy edge along the fold or the balance line. A: fold here; C, dashed: where that fold is laid to. Wearer's left half: as printed, the left-hand end nearer centre front. Right half: prick the lines through and turn the strip over sideways, the heavy edge still uppermost.`,
     SHEET.width,
   );
   return {

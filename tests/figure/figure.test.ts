@@ -120,3 +120,13 @@ describe("the file of a figure", () => {
     expect(svgFile(svg)).toContain("&lt;a&gt; &amp; &quot;b&quot; \ufffd\ufffd");
   });
 });
+
+describe("a petticoat's figures", () => {
+  it("call it a petticoat", () => {
+    const plan = demo("white-sheer-petticoat");
+    for (const name of figuresOf(plan)) {
+      const { svg, title, description } = drawFigure(name, plan);
+      expect(`${title} ${description} ${svgFile(svg)}`, name).not.toMatch(/\bskirt\b/);
+    }
+  });
+});
