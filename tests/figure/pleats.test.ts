@@ -148,6 +148,7 @@ describe("which figures there are", () => {
     expect(has("pleats only")).toEqual([
       "finished",
       "layout",
+      "breadths",
       "step-placket",
       "hem",
       "balance",
