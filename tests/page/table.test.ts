@@ -310,6 +310,13 @@ describe("one step at a time", () => {
     const visible = page.locator("main .steps > li:visible");
     expect(await visible.count()).toBe(1);
     const first = await visible.textContent();
+    expect(await visible.locator(".tick:visible").count()).toBe(1);
+    // A step keeps its numbers.
+    for (let i = 0; i < 60 && (await visible.locator("data").count()) === 0; i += 1)
+      await page.keyboard.press("ArrowRight");
+    expect(await visible.locator("data").first().isVisible()).toBe(true);
+    await page.keyboard.press("Escape");
+    await page.getByRole("button", { name: "One step" }).click();
     await page.keyboard.press("ArrowRight");
     expect(await visible.textContent()).not.toBe(first);
     await page.getByRole("button", { name: "Done, next" }).click();
