@@ -1,6 +1,7 @@
 /**
  * A mutation run: changes the solvers and the quantities in one small place at a time, in a copy, and sees whether any
- * test notices. `npm run mutate -- --sample 60 --seed 1 --only solve/gauging --seconds 120 --list`
+ * test notices. `npm run mutate -- --sample 60 --seed 1 --seconds 120`;
+ * `--only solve/gauging,tape.ts:15:34` takes only the mutants of these files or places, `--list` names them.
  *
  * Every mutant goes through the quick tests first, then, if it lives, through the dear ones. Nothing in the tree is touched.
  */
@@ -58,15 +59,18 @@ function shuffled(list, seed) {
     .map(([, item]) => item);
 }
 
+const name = ({ file, line, column, from, to }) => `${file}:${line}:${column}  ${from}  ->  ${to}`;
+
 const files = FOLDERS.flatMap((folder) => readdirSync(`${ROOT}${folder}`).map((name) => `${folder}/${name}`))
-  .filter((file) => file.endsWith(".ts") && !LEFT_OUT.has(file) && file.includes(options.only))
+  .filter((file) => file.endsWith(".ts") && !LEFT_OUT.has(file))
   .sort();
-const all = files.flatMap((file) =>
-  mutantsOf(readFileSync(`${ROOT}${file}`, "utf8")).map((mutant) => ({ file, ...mutant })),
-);
+const all = files
+  .flatMap((file) => mutantsOf(readFileSync(`${ROOT}${file}`, "utf8")).map((mutant) => ({ file, ...mutant })))
+  .filter(
+    (mutant) => options.only === "" || options.only.split(",").some((part) => name(mutant).includes(part)),
+  );
 const chosen = shuffled(all, whole("seed", 0)).slice(0, whole("sample", 1));
 const limit = whole("seconds", 5) * 1000;
-const name = ({ file, line, column, from, to }) => `${file}:${line}:${column}  ${from}  ->  ${to}`;
 
 if (options.list) {
   for (const mutant of all) console.log(name(mutant));

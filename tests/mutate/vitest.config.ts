@@ -9,6 +9,7 @@ const DEAR = [
   "tests/solve/pleat-lines.test.ts",
   "tests/solve/properties.test.ts",
   "tests/quantity/formula.test.ts",
+  "tests/oracle/pleats.test.ts",
   "tests/outside/trade.test.ts",
   "tests/booklet/{evidence,edge-parts,words}.test.ts",
 ];
@@ -18,7 +19,9 @@ export default defineConfig({
   root: new URL("../..", import.meta.url).pathname,
   plugins: [viteAssets()],
   test: {
-    include: quick ? ["tests/{solve,quantity,outside}/**/*.test.ts", "tests/mutate/laws.ts"] : DEAR,
+    include: quick
+      ? ["tests/{solve,quantity,outside,oracle}/**/*.test.ts", "tests/laws.test.ts", "tests/mutate/laws.ts"]
+      : DEAR,
     exclude: ["tests/**/*.long.test.ts", ...(quick ? DEAR : [])],
     setupFiles: ["tests/mutate/setup.ts"],
     isolate: false,
