@@ -100,6 +100,7 @@ export function ringLaws(checks: Checks): void {
   ) {
     const strips = pieces.filter(({ name }) => name.startsWith("facing")).length;
     law(value("facing.strips").compare(strips) <= 0, "no strip of the facing is missing");
+    law(value("facing.strips").add(2).compare(strips) >= 0, "two joins more in the facing at most");
   }
 
   if (plan.gauged.length > 0) gaugedLaws(checks);
