@@ -7,6 +7,7 @@ import { planJson } from "../src/solve/json.ts";
 import type { Plan } from "../src/solve/plan.ts";
 import { edgeLaws } from "./edge-laws.ts";
 import { brokenEstimates } from "./laws-over-hoop.ts";
+import { ringLaws } from "./ring-laws.ts";
 
 type Json = ReturnType<typeof planJson>;
 
@@ -326,6 +327,7 @@ export function brokenLaws(plan: Plan): string[] {
     notLess(least, F((json.rows.at(-1) as { below: string }).below), "the turn-down covers the rows");
   } else law(json.rows.length === 0, "no rows where nothing is gauged");
   edgeLaws({ json, plan, law, same, value, has });
+  ringLaws({ plan, law, same, value, has });
 
   // Layout: nothing overlaps, nothing sticks out, enough to buy.
   const boxes = json.layout.pieces.map((piece) => ({

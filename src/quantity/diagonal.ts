@@ -1,17 +1,7 @@
 /** The diagonal of a square, x times the root of 2, put on whole steps: exact, by comparing whole numbers. */
+import { wholeRoot } from "./enclosure.ts";
 import { KindError, kindName, type Quantity, quantity } from "./quantity.ts";
 import { steps } from "./tape.ts";
-
-/** The greatest whole number whose square is not above `n`, for n of 0 or more. */
-function wholeRoot(n: bigint): bigint {
-  if (n < 2n) return n;
-  let root = 1n << BigInt((n.toString(2).length + 1) >> 1);
-  for (;;) {
-    const next = (root + n / root) >> 1n;
-    if (next >= root) return root;
-    root = next;
-  }
-}
 
 /**
  * `x` times the root of 2, up (or down) to a whole number of `step`: what a bias strip of width x takes along the

@@ -31,6 +31,13 @@ export function takeLiterals(text: string): Literals {
     const after = /^[A-Za-z_]\S*/.exec(text.slice(found.index + found[0].length));
     const end = literalEnd(text, found.index + found[0].length);
     const written = text.slice(found.index, end.at);
+    if (/^\d+[/⁄]/.test(found[0]) && /\/[ \u00a0]*$/.test(text.slice(0, found.index))) {
+      throw new FormulaError(
+        `"/ ${found[0]}" can be read two ways`,
+        found.index,
+        `write / (${found[0]}), or put spaces round both strokes to divide twice`,
+      );
+    }
     if (after && end.dim === q.PLAIN) {
       throw new FormulaError(
         `"${found[0]}${after[0]}" is neither a number nor a name`,

@@ -18,22 +18,22 @@ const VULGAR: Record<string, string> = {
 
 const GLYPHS = Object.keys(VULGAR).join("");
 
-const numberSource = (joint: string): string =>
+const numberSource = (joint: string, vulgar: string): string =>
   [
     `\\d+[ \\u00a0${joint}]?[${GLYPHS}]`,
     `[${GLYPHS}]`,
     `\\d+[ \\u00a0${joint}]+\\d+ ?[/⁄] ?\\d+`,
-    "\\d+ ?[/⁄] ?\\d+",
+    vulgar,
     "\\d+\\.\\d+",
     "\\.\\d+",
     "\\d+",
   ].join("|");
 
 /** Source of a pattern for one number: mixed (`26 1/2`, also `26-1/2`), vulgar, glyph, decimal or whole. Longest first. */
-export const NUMBER_SOURCE = numberSource("-");
+export const NUMBER_SOURCE = numberSource("-", "\\d+ ?[/⁄] ?\\d+");
 
-/** The same inside a formula, where a hyphen is a minus. */
-export const FORMULA_NUMBER_SOURCE = numberSource("");
+/** The same inside a formula, where a hyphen is a minus, and a stroke with a space beside it, or before a decimal, divides. */
+export const FORMULA_NUMBER_SOURCE = numberSource("", "\\d+[/⁄]\\d+(?![.\\d])");
 
 const NUMBER = new RegExp(`(?:${NUMBER_SOURCE})`, "y");
 const GAP = /[ \u00a0\t]*/y;

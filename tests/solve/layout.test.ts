@@ -105,6 +105,12 @@ describe("the order of cutting", () => {
     expect([exactOf(plan, "facing.strips"), exactOf(plan, "facing.pieces")]).toEqual(["12", "12"]);
     expect(exactOf(plan, "facing.joined")).toBe(exactOf(plan, "facing.length"));
   });
+  it("two joins more than the fewest, but never three, where that saves an eighth of a yard", () => {
+    const plan = planOf({
+      skirt: { pocket: "true", hem: { kind: "faced", cloth: "own", depth: "5 in" } },
+    });
+    expect([exactOf(plan, "facing.strips"), exactOf(plan, "facing.pieces")]).toEqual(["4", "6"]);
+  });
   it("beside a half breadth lie band, placket strip and the last, half strip of facing", () => {
     const { layout } = planOf({ skirt: { breadths: "3 1/2" } });
     // Three breadths and the half, 42 in each, and three whole strips of facing of 5 in.

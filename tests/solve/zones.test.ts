@@ -158,6 +158,9 @@ describe("what does not add up is refused with numbers", () => {
       "[{set: flat, waist: 2 in}, {set: box, waist: 2 in, count: 1 1/2}, {set: gauged}]",
       "half-pleat-in-between",
     ],
+    ["[{set: box, waist: 2 in, count: 1 1/3}, {set: gauged}]", "is not a whole or a half number"],
+    ["[{set: box, waist: 2 in, count: 0}, {set: gauged}]", '"0" is too small'],
+    ["[{set: box, waist: 2 in, count: -1}, {set: gauged}]", '"-1" is too small'],
   ])("%s", (text, wanted) => {
     expect(errors(zones(text)).join("\n")).toContain(wanted);
   });

@@ -1,0 +1,140 @@
+/** The laws themselves are tested: a good plan keeps them, and a plan spoilt in one place is caught, by name. */
+import { describe, expect, it } from "vitest";
+import { add, inches, plain, type Quantity } from "../src/quantity/quantity.ts";
+import type { Plan } from "../src/solve/plan.ts";
+import { brokenLaws } from "./laws.ts";
+import { planOf } from "./recipes.ts";
+
+const good = planOf({
+  cloth: { weight: "120 g/m2", repeat: { down: "3 in" } },
+  skirt: { tucks: { count: "2", depth: "1/2 in" }, pocket: "true", hem: { kind: "faced", depth: "5 in" } },
+});
+const longer = (q: Quantity): Quantity => add(q, inches("1/16"));
+const at = <T>(list: readonly T[], i: number, change: (item: T) => T): T[] =>
+  list.map((item, k) => (k === i ? change(item) : item));
+const valued = (name: string, change: (q: Quantity) => Quantity): Plan => {
+  const values = new Map(good.values);
+  const value = values.get(name);
+  if (!value) throw new Error(`no value ${name}`);
+  values.set(name, { ...value, quantity: change(value.quantity) });
+  return { ...good, values };
+};
+
+const SPOILT: readonly [string, Plan, string][] = [
+  [
+    "a section moved",
+    { ...good, sections: at(good.sections, 1, (s) => ({ ...s, from: longer(s.from) })) },
+    "waist: the",
+  ],
+  [
+    "a section twice",
+    { ...good, sections: [...good.sections, ...good.sections.slice(-1)] },
+    "the sections' waists",
+  ],
+  ["a section left out", { ...good, sections: good.sections.slice(1) }, "the sections' cloth"],
+  [
+    "a bite longer",
+    {
+      ...good,
+      sections: at(good.sections, 0, (s) =>
+        s.set === "gauged" ? { ...s, bites: at(s.bites, 2, longer) } : s,
+      ),
+    },
+    "bites of the",
+  ],
+  [
+    "a mark left out",
+    {
+      ...good,
+      sections: at(good.sections, 0, (s) => (s.set === "gauged" ? { ...s, marks: s.marks.slice(1) } : s)),
+    },
+    "marks of the",
+  ],
+  [
+    "a breadth too wide",
+    { ...good, breadths: at(good.breadths, 1, (b) => ({ ...b, to: longer(b.to) })) },
+    "breadths",
+  ],
+  ["a seam left out", { ...good, seams: good.seams.filter((_, i) => i !== 1) }, "a seam a piece"],
+  [
+    "a seam moved",
+    { ...good, seams: at(good.seams, 1, (s) => ({ ...s, alongTop: longer(s.alongTop) })) },
+    "a seam at every breadth's end",
+  ],
+  ["seams out of order", { ...good, seams: [...good.seams].reverse() }, "in order"],
+  ["stations out of order", { ...good, balance: [...good.balance].reverse() }, "one way round"],
+  [
+    "a turn-down longer",
+    { ...good, balance: at(good.balance, 3, (s) => ({ ...s, turnDown: longer(s.turnDown) })) },
+    "cut length at",
+  ],
+  [
+    "a printed length longer",
+    { ...good, balance: at(good.balance, 3, (s) => ({ ...s, finishedMark: longer(s.finishedMark) })) },
+    "printed lengths at",
+  ],
+  [
+    "the curve through another place",
+    { ...good, curve: at(good.curve, 8, (s) => ({ ...s, turnDown: longer(s.turnDown) })) },
+    "the curve goes through",
+  ],
+  [
+    "a piece twice",
+    {
+      ...good,
+      layout: { ...good.layout, pieces: [...good.layout.pieces, ...good.layout.pieces.slice(0, 1)] },
+    },
+    "do not overlap",
+  ],
+  [
+    "a piece off the cloth",
+    {
+      ...good,
+      layout: { ...good.layout, pieces: at(good.layout.pieces, 0, (p) => ({ ...p, x: longer(p.x) })) },
+    },
+    "lies on the cloth",
+  ],
+  [
+    "a layout too long",
+    { ...good, layout: { ...good.layout, length: longer(good.layout.length) } },
+    "ends with its lowest piece",
+  ],
+  ["a tuck higher", { ...good, tucks: at(good.tucks, 0, (t) => ({ ...t, seam: longer(t.seam) })) }, "tuck 1"],
+  ["a row lower", { ...good, rows: at(good.rows, 1, longer) }, "row 2"],
+  [
+    "a stage longer",
+    { ...good, stages: at(good.stages, 0, (s) => ({ ...s, low: add(s.low, s.low) })) },
+    "stages, low",
+  ],
+  ["a hook more", valued("hooks.count", (q) => add(q, plain(1n))), "hooks"],
+  ["hooks beside the band", valued("hooks.bandFirst", longer), "hooks over the band's depth"],
+  ["a short thread", valued("gauging.thread", () => inches("20")), "thread"],
+  ["a short band", valued("band.length", () => inches("20")), "band"],
+  ["too little cloth to buy", valued("cloth.buy", () => inches("36")), "cloth to buy"],
+  [
+    "pleats that do not close",
+    { ...good, sensitivity: at(good.sensitivity, 0, (s) => ({ ...s, closes: !s.closes })) },
+    "closes with bites",
+  ],
+  [
+    "a trial kept too wide",
+    {
+      ...good,
+      trialTable: at(good.trialTable, good.trialTable.length - 1, (r) => ({
+        ...r,
+        verdict: "keep" as const,
+      })),
+    },
+    "a trial of",
+  ],
+];
+
+describe("the laws", () => {
+  it("hold for the plan that is spoilt below", () => {
+    expect(brokenLaws(good)).toEqual([]);
+  });
+  it.each(SPOILT)("%s is noticed", (_, plan, words) => {
+    const gauged = plan.sections.flatMap((section) => (section.set === "gauged" ? [section] : []));
+    expect(brokenLaws({ ...plan, gauged }).join("\n")).toContain(words);
+  });
+});

@@ -1,0 +1,41 @@
+/** How many changes turn one word into another, held against the definition itself, word by word from the end. */
+import fc from "fast-check";
+import { expect, it } from "vitest";
+import { distance } from "../../src/quantity/nearest.ts";
+
+/** The fewest of: leave out, put in, change or keep, swap two neighbours and go on before them. */
+function changes(a: string, b: string): number {
+  if (a === "" || b === "") return a.length + b.length;
+  const [s, t] = [a.slice(0, -1), b.slice(0, -1)];
+  const swapped = a.length > 1 && a.slice(-2) === `${b.at(-1)}${b.at(-2)}`;
+  return Math.min(
+    changes(s, b) + 1,
+    changes(a, t) + 1,
+    changes(s, t) + (a.at(-1) === b.at(-1) ? 0 : 1),
+    ...(swapped && b.length > 1 ? [changes(a.slice(0, -2), b.slice(0, -2)) + 1] : []),
+  );
+}
+
+it.each([
+  ["", "", 0],
+  ["ab", "ba", 1],
+  ["abc", "acb", 1],
+  ["abc", "bac", 1],
+  ["ca", "abc", 3],
+  ["front", "fornt", 1],
+  ["waist", "wiast", 1],
+  ["hem", "hems", 1],
+] as const)("%s to %s: %i", (a, b, wanted) => {
+  expect(distance(a, b)).toBe(wanted);
+  expect(distance(b, a)).toBe(wanted);
+});
+
+it("any two short words, by the definition", () => {
+  const word = fc.string({ unit: fc.constantFrom("a", "b", "c"), maxLength: 6 });
+  fc.assert(
+    fc.property(word, word, (a, b) => {
+      expect(distance(a, b)).toBe(changes(a, b));
+    }),
+    { numRuns: 300 },
+  );
+});

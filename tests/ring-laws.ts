@@ -1,0 +1,165 @@
+/**
+ * Laws of the ring and of what is laid out, as laws.ts from first principles: all of it covered, once, in order; nothing
+ * placed twice; thread enough; what a trial and a longer bite would mean.
+ */
+import Fraction from "fraction.js";
+import type { Quantity } from "../src/quantity/quantity.ts";
+import type { Plan } from "../src/solve/plan.ts";
+
+interface Checks {
+  readonly plan: Plan;
+  law(holds: boolean, words: string): void;
+  same(a: Fraction, b: Fraction, words: string): void;
+  value(name: string): Fraction;
+  has(name: string): boolean;
+}
+
+/** Inches, as plan.json has them; a share stays a share. */
+const length = (q: Quantity): Fraction => q.value.div("25.4");
+const ZERO = new Fraction(0n);
+const sumOf = (list: readonly Fraction[]): Fraction => list.reduce((a, b) => a.add(b), ZERO);
+
+/** One after the other from a start to an end, with nothing between and nothing twice. */
+function inARow(
+  { same }: Checks,
+  parts: readonly { name: string; from: Fraction; to: Fraction }[],
+  start: Fraction,
+  end: Fraction,
+  what: string,
+): void {
+  let at = start;
+  for (const { name, from, to } of parts) {
+    same(from, at, `${what}: the ${name} begins where the one before ended`);
+    at = to;
+  }
+  same(at, end, `${what}: the last ends where the ring does`);
+}
+
+export function ringLaws(checks: Checks): void {
+  const { plan, law, same, value, has } = checks;
+  const [waist, round] = [value("waist.seam"), value("skirt.round")];
+
+  // Sections cover the waist and the cloth, each place once.
+  const along = (start: "from" | "clothFrom", size: "waist" | "cloth") =>
+    plan.sections.map((section) => ({
+      name: section.name,
+      from: length(section[start]),
+      to: length(section[start]).add(length(section[size])),
+    }));
+  inARow(checks, along("from", "waist"), ZERO, waist, "waist");
+  inARow(checks, along("clothFrom", "cloth"), ZERO, round, "cloth");
+  law(new Set(plan.sections.map(({ name }) => name)).size === plan.sections.length, "a name a section");
+
+  // Breadths cover the round; a seam stands at every end of one, and nowhere else.
+  const first = plan.breadths[0];
+  const start = first ? length(first.from) : ZERO;
+  const breadths = plan.breadths.map(({ name, from, to }) => ({ name, from: length(from), to: length(to) }));
+  inARow(checks, breadths, start, start.add(round), "breadths");
+  const seamWidth = value("skirt.seam").mul(2);
+  const usable = value("cloth.width").sub(value("cloth.selvedge").mul(2));
+  for (const { whole, name, from, to } of plan.breadths)
+    same(length(to).sub(length(from)), usable.div(whole ? 1 : 2).sub(seamWidth), `width of the ${name}`);
+  const ends = breadths.map(({ to }) => to.mod(round).toFraction()).sort();
+  const seams = plan.seams.filter(({ kind }) => kind !== "slit").map(({ alongTop }) => length(alongTop));
+  law(
+    seams
+      .map((seam) => seam.toFraction())
+      .sort()
+      .join() === ends.join(),
+    "a seam at every breadth's end",
+  );
+  plan.seams.forEach(({ station, alongTop }, i) => {
+    const before = plan.seams[i - 1];
+    law(!before || station.value.compare(before.station.value) > 0, "seams stand in order, none twice");
+    law(station.value.compare(0) >= 0 && station.value.compare(1) < 0, "seams stand on the waist seam");
+    law(alongTop.value.compare(0) >= 0 && length(alongTop).compare(round) < 0, "seams stand on the top");
+  });
+  const open = plan.seams.find(({ kind }) => kind !== "seam");
+  law(open?.station.value.equals(plan.opening.share.value) === true, "the opening is where it is said to be");
+
+  // The curve goes once round, and through the stations.
+  const [begin, finish] = [plan.curve[0], plan.curve.at(-1)];
+  law(begin?.share.value.equals(0) === true && finish?.share.value.equals(1) === true, "the curve's ends");
+  law(begin?.turnDown.value.equals(finish?.turnDown.value ?? 1) === true, "the curve closes");
+  for (const { share, turnDown, alongTop, station } of plan.balance) {
+    const here = plan.curve.find((point) => point.share.value.equals(share.value));
+    law(here?.turnDown.value.equals(turnDown.value) === true, `the curve goes through the ${station}`);
+    law(here?.alongTop.value.equals(alongTop.value) === true, `the curve's place at the ${station}`);
+  }
+
+  // Nothing is laid out twice, and the length is what the lowest piece needs.
+  const { pieces } = plan.layout;
+  law(new Set(pieces.map(({ name }) => name)).size === pieces.length, "no piece is laid out twice");
+  const lowest = pieces.map(({ y, length: long }) => length(y).add(length(long)));
+  const deepest = lowest.reduce((a, b) => (b.compare(a) > 0 ? b : a), ZERO);
+  same(length(plan.layout.length), deepest, "the layout ends with its lowest piece");
+  if (
+    has("facing.strips") &&
+    plan.recipe.skirt.hem.kind === "faced" &&
+    plan.recipe.skirt.hem.cloth === "own"
+  ) {
+    const strips = pieces.filter(({ name }) => name.startsWith("facing")).length;
+    law(value("facing.strips").compare(strips) <= 0, "no strip of the facing is missing");
+    law(value("facing.strips").add(2).compare(strips) >= 0, "two joins more in the facing at most");
+  }
+
+  if (plan.gauged.length > 0) gaugedLaws(checks);
+}
+
+function gaugedLaws({ plan, law, same, value, has }: Checks): void {
+  // A thread for every row of every section, long enough for what it runs through, with its ends.
+  const sections = plan.gauged.map(({ cloth, waist }) =>
+    length(plan.recipe.fullness.thread === "drawn-along" ? waist : cloth),
+  );
+  const oneRow = sumOf(sections).add(value("fullness.threadEnds").mul(sections.length));
+  same(
+    value("gauging.thread"),
+    oneRow.mul(value("fullness.rows")).mul(value("fullness.strands")),
+    "thread in all",
+  );
+  same(value("gauging.threads"), value("fullness.rows").mul(sections.length), "a thread a section and row");
+  const each = value("gauging.threadEach").div(value("fullness.strands")).sub(value("fullness.threadEnds"));
+  law(
+    sections.some((section) => section.equals(each)),
+    "the thread that is named is one section's",
+  );
+
+  // The rows run below the fold one under the other.
+  plan.rows.forEach((below, i) => {
+    const step = i === 0 ? value("fullness.firstRow") : value("fullness.betweenRows");
+    same(length(below).sub(i === 0 ? ZERO : length(plan.rows[i - 1] as Quantity)), step, `row ${i + 1}`);
+  });
+
+  // Longer or shorter bites: as many fewer or more pleats, which close while they fit packed.
+  for (const { section, change, pleats, perInch, closes } of plan.sensitivity) {
+    const found = plan.gauged.find(({ name }) => name === section);
+    if (!found) {
+      law(false, `${section} is no section`);
+      continue;
+    }
+    const off = new Fraction(BigInt(found.pleats)).div(change.value.add(1)).sub(pleats).abs();
+    law(off.compare("1/2") <= 0, `pleats of the ${section} with bites ${change.value.toFraction()} longer`);
+    const room = length(found.waist);
+    same(perInch.value.mul("25.4").mul(room), new Fraction(BigInt(pleats)), `pleats an inch, ${section}`);
+    const fits = value("gauging.packed").mul(pleats).compare(room) <= 0;
+    law(fits === closes, `the ${section} closes with bites ${change.value.toFraction()} longer`);
+  }
+
+  // A trial: kept up to nine tenths of its target, kept but tight up to all of it, else longer bites that close.
+  if (!has("trial.target")) return;
+  const target = value("trial.target");
+  for (const { change, measures, verdict, pleats } of plan.trialTable) {
+    const wide = length(measures);
+    same(wide, target.mul(change.value.add(1)), "a trial's width in the table");
+    const kept = wide.compare(target.mul("9/10")) <= 0;
+    law(kept === (verdict === "keep"), `a trial of ${wide.toFraction()} in is ${verdict}`);
+    if (!kept)
+      law(
+        wide.compare(target) <= 0 === (verdict === "keep-tight"),
+        `a trial of ${wide.toFraction()} in is ${verdict}, tight or not`,
+      );
+    if (pleats === undefined || has("section.lines")) continue;
+    const packed = wide.div(value("trial.pleats")).mul(pleats);
+    law(packed.compare(value("section.waist")) <= 0, `${pleats} pleats after such a trial close`);
+  }
+}
