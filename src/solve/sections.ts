@@ -31,10 +31,11 @@ interface Span {
 
 /** A half's spans from centre front: a gauged zone in the fewest equal parts of a quarter of the waist seam at most. */
 function spansOf({ sheet }: Work, zones: readonly SolvedZone[]): readonly Span[] {
-  const quarter = sheet.get("waist.quarter");
+  // By the waist as planned: an edge that is made changes no section that may be marked already.
+  const quarter = sheet.evaluate("waist.planned / 4");
   let at = sub(quarter, quarter);
   return zones.flatMap((zone, index) => {
-    const parts = zone.set === "gauged" ? Number(div(zone.waist, quarter).value.ceil().n) : 1;
+    const parts = zone.set === "gauged" ? Number(div(zone.planned, quarter).value.ceil().n) : 1;
     const each = div(zone.waist, plain(parts));
     return Array.from({ length: parts }, (_, part): Span => {
       const from = at;
