@@ -6,6 +6,7 @@ export const FIGURE_NAMES = [
   "finished",
   "evidence",
   "layout",
+  "map",
   "step-placket",
   "hem",
   "balance",

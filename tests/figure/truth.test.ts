@@ -25,6 +25,7 @@ function lengthsOf(plan: Plan): Set<string> {
     ...[...plan.values.values()].map(({ shown }) => shown),
     ...plan.balance.flatMap((s) => [tape(s.finishedMark), tape(s.turnDownMark)]),
     ...both.flatMap((half) => half.stations.map((station) => tape(half.placeOf(station)))),
+    ...plan.map.flatMap(({ waist, alongTop }) => [tape(waist), tape(alongTop)]),
     ...plan.curve.map(({ turnDown }) => tape(turnDown)),
     ...plan.gauged.flatMap(({ bites, spacing }) => [...bites.map(part), fine(spacing)]),
     ...plan.gauged
