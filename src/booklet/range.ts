@@ -10,6 +10,9 @@ const VERDICTS: Record<OtherWaist["verdict"], string> = {
   gapes: "gapes: under 3 to 1",
 };
 
+/** Closer than reckoned to be easy, and no trial has shown that it goes. */
+const UNPROVED = "not sure: sew the trial first";
+
 /** The table of other waists; empty where nothing is gauged. */
 export function otherWaistsContext({ otherWaists, recipe }: Plan) {
   const { show, tape } = recipe;
@@ -19,7 +22,7 @@ export function otherWaistsContext({ otherWaists, recipe }: Plan) {
     spacing: row.verdict === "cannot" ? "-" : printFine(row.spacing, show),
     perInch: row.verdict === "cannot" ? "-" : decimal(row.perInch.value.mul(show === "in" ? "25.4" : 10), 1),
     fullness: decimal(row.fullness.value, 1),
-    verdict: VERDICTS[row.verdict],
+    verdict: row.verdict === "tight" && !recipe.fullness.trial ? UNPROVED : VERDICTS[row.verdict],
     byHooks: row.asPlanned
       ? "as they are"
       : row.hook

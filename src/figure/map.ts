@@ -27,14 +27,16 @@ export function drawMap(plan: Plan): Drawing {
 
 export function map(plan: Plan): Figure {
   const { tape } = printer(plan);
-  const stations = plan.balance
-    .filter(({ measured }) => measured)
-    .map(({ station, alongTop }) => {
-      const waist = plan.map.find((place) => place.alongTop === alongTop)?.waist ?? alongTop;
-      return `${station} at ${tape(waist)} of waist and ${tape(alongTop)} along the top`;
-    });
+  const stations = plan.map
+    .filter(({ kinds }) => kinds.includes("station"))
+    .map(
+      ({ place, waist, alongTop, turnDownMark }) =>
+        `${place.split(":")[0]} at ${tape(waist)} of waist and ${tape(alongTop)} along the top, ${tape(turnDownMark)} turned down`,
+    );
+  const others = plan.map.length - stations.length;
+  const more = others > 0 ? `, and ${others} more places` : "";
   return drawMap(plan).finish(
     "The map: from the waist seam to the cut top",
-    `Two rulers for each half, from centre front to centre back: the waist seam of ${shownOf(plan, "waist.seam")} above, the cut top of ${shownOf(plan, "skirt.round")} below. Lines join ${plan.map.length} places from the one to the other: ${plan.map.map(({ place }) => place).join("; ")}. Counted from centre front by the wearer's left: ${stations.join("; ")}.`,
+    `Two rulers for each half, from centre front to centre back: the waist seam of ${shownOf(plan, "waist.seam")} above, the cut top of ${shownOf(plan, "skirt.round")} below. Lines join each place of the one to its place on the other. Counted from centre front by the wearer's left: ${stations.join("; ")}${more}. The opening is left unsewn ${shownOf(plan, "placket.unsewn")} down from the cut top.`,
   );
 }

@@ -23,10 +23,14 @@ import type { OtherWaist } from "./plan.ts";
 /** How many steps to either side of the waist seam the table shows. */
 const STEPS = 4;
 
-/** Needs the gauging's totals. Sets the least and the most waist, and the closest that the rows can be drawn at all. */
+/**
+ * Needs the gauging's totals. Sets the least and the most waist, and the closest that the rows can be drawn at all. The least goes by
+ * easy spacing, which is 11/10 of what a sewn trial measures, and reckoned from thickness until there is one: packed walls are
+ * thinner than any trial comes out, so that they promise too much.
+ */
 export function solveRange({ sheet }: Work): void {
   sheet.set("gauging.waistPacked", "gauging.pleats * gauging.packed + waist.seam - gauging.waist");
-  sheet.set("gauging.waistLeast", "11/10 * gauging.pleats * gauging.packed + waist.seam - gauging.waist");
+  sheet.set("gauging.waistLeast", "gauging.pleats * gauging.easy + waist.seam - gauging.waist");
   sheet.set("gauging.waistMost", "gauging.cloth / 3 + waist.seam - gauging.waist");
 }
 
@@ -81,7 +85,7 @@ function rowOf(work: Work, waist: Quantity, asked: boolean): OtherWaist | undefi
 }
 
 function judge(work: Work, waist: Quantity, row: OtherWaist | undefined, path: string): void {
-  const { sheet, say } = work;
+  const { recipe, sheet, say } = work;
   const name = nameOf(path);
   if (!row || row.verdict === "cannot") {
     say({
@@ -96,8 +100,8 @@ function judge(work: Work, waist: Quantity, row: OtherWaist | undefined, path: s
       code: "other-waist-tight",
       level: "warning",
       path,
-      text: `set to ${sheet.shown(name)} this gauging can be drawn up, but is hard to even and to whip: it serves from ${sheet.shown("gauging.waistLeast")}`,
-      hint: `${fewer(work, waist)}thinner cloth or stay`,
+      text: `set to ${sheet.shown(name)} this gauging ${recipe.fullness.trial ? "can be drawn up, but is hard to even and to whip" : "stands closer than is reckoned to be easy, and no trial shows that it goes"}: it serves from ${sheet.shown("gauging.waistLeast")}`,
+      hint: `${recipe.fullness.trial ? "" : "sew the trial; or "}${fewer(work, waist)}thinner cloth or stay`,
     });
   } else if (row.verdict === "gapes") {
     say({
@@ -114,7 +118,7 @@ function judge(work: Work, waist: Quantity, row: OtherWaist | undefined, path: s
 function fewer({ recipe, sheet }: Work, waist: Quantity): string {
   const gauged = sheet.evaluate("other.waist - (waist.seam - gauging.waist)", { "other.waist": waist });
   if (isNegative(gauged) || isZero(gauged) || recipe.fullness.followRepeat) return "";
-  const perInch = sheet.evaluate("other.gauged / (11/10 * gauging.packed) / gauging.waist", {
+  const perInch = sheet.evaluate("other.gauged / gauging.easy / gauging.waist", {
     "other.gauged": gauged,
   });
   const mark = roundTo(plain(perInch.value.mul("25.4")), plain("1/10"), "down");

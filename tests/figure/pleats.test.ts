@@ -148,6 +148,7 @@ describe("which figures there are", () => {
     expect(has("pleats only")).toEqual([
       "finished",
       "layout",
+      "map",
       "step-placket",
       "hem",
       "balance",
