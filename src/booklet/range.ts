@@ -42,4 +42,4 @@ export function hookSetsContext({ hookSets, recipe }: Plan) {
 }
 
 const hookWords = ({ away, on }: HookSet, onTape: (q: Quantity) => string): string =>
-  `eyes ${onTape(away)} ${on === "lap" ? "out along the lap" : "in, over the gauging"}`;
+  `eyes ${onTape(away)} ${on === "lap" ? "outward along the lap" : "inward, over the gauging"}`;

@@ -6,7 +6,7 @@ import { LETTERING } from "./language.ts";
 import { widthOf } from "./lettering.ts";
 
 /** Height of a ruler's strip. */
-export const STRIP = 22;
+export const STRIP = 25;
 const SIZE = LETTERING.small;
 /** Numbers are written at one of these steps, the first that leaves them room; between them stand plain divisions. */
 const STEPS: readonly (readonly [number, number])[] = [
@@ -60,7 +60,7 @@ export function drawRuler(drawing: Drawing, { top, length, edge, kind, across }:
     if (!numbered) continue;
     const width = widthOf(String(at), SIZE);
     const height = SIZE * LETTERING.line;
-    const y = edge === "top" ? foot - height - 0.5 : top + 0.5;
+    const y = edge === "top" ? foot - height - 2 : top + 2;
     drawing.set([String(at)], SIZE, { x: x - width / 2, y, width, height }, { anchor: "middle" });
   }
 }

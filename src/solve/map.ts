@@ -93,7 +93,7 @@ function placesOf({ sheet }: Work, mapped: Mapped): Found[] {
     const before = sections.at(i - 1) as Section;
     const bothGauged = before.set === "gauged" && section.set === "gauged";
     if (before.half !== section.half || (bothGauged && taken(section.clothFrom))) return [];
-    return [inCloth(`${before.name} ends, ${section.name} begins`, "end", section.clothFrom)];
+    return [inCloth(`end of ${before.name}, start of ${section.name}`, "end", section.clothFrom)];
   });
   return [...stations, open, ...bag, ...seams, ...ends];
 }

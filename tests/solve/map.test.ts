@@ -44,9 +44,9 @@ describe("a flat front of 5 in, a breadth in front", () => {
     expect(places(keys).some((line) => line.startsWith("left side | 55/8 | 415/12 | 5/2"))).toBe(true);
   });
   it("the flat part ends at 2 1/2 in of both", () => {
-    expect(places(keys).some((line) => /^left flat part ends, .*begins \| 5\/2 \| 5\/2 \|/.test(line))).toBe(
-      true,
-    );
+    expect(
+      places(keys).some((line) => /^end of left flat part, start of .* \| 5\/2 \| 5\/2 \|/.test(line)),
+    ).toBe(true);
   });
 });
 
