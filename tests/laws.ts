@@ -7,6 +7,7 @@ import { planJson } from "../src/solve/json.ts";
 import type { Plan } from "../src/solve/plan.ts";
 import { edgeLaws } from "./edge-laws.ts";
 import { brokenEstimates } from "./laws-over-hoop.ts";
+import { brokenMap } from "./map-laws.ts";
 import { ringLaws } from "./ring-laws.ts";
 
 type Json = ReturnType<typeof planJson>;
@@ -218,6 +219,7 @@ export function brokenLaws(plan: Plan): string[] {
   }
 
   broken.push(...brokenEstimates(json));
+  broken.push(...brokenMap(json));
 
   // Sections: the ring is covered once; bites sum; needles' marks; limits.
   same(total(json.sections.map((section) => F(section.waist))), waist, "the sections' waists");

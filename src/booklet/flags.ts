@@ -79,6 +79,8 @@ export function flagsOf(plan: Plan) {
     estimatedOnly: fullness.trial === undefined,
     trialKept: plan.values.get("section.pleats")?.how.includes("trial.pitch") ?? false,
     unlikeSides: wearer.unlikeSides,
+    hookSets: plan.hookSets.length > 0,
+    longTails: plan.values.has("gauging.tail"),
     made: attach.made !== undefined,
     wholeBreadth: exceeds(quantity("breadths.whole"), plain(0n)),
     severalBreadths: exceeds(quantity("breadths.whole"), plain(1n)),

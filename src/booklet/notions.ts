@@ -53,6 +53,8 @@ export function notionsOf(plan: Plan): Notion[] {
     add("piping cord", `${value("piping.length")}, ${value("attach.piping.cord")} thick`, "the piped edge");
   const edge = recipe.attach.to;
   add("hooks and eyes", value("hooks.count"), edge === "bodice-edge" ? "placket" : "band and placket");
+  if (plan.values.has("hooks.eyes"))
+    add("eyes in all", value("hooks.eyes"), "those of the further waists with them");
   if (edge === "part-band")
     add("hooks and eyes besides", value("hooks.edge"), "bodice edge over the part band");
   if (edge === "bodice-edge")

@@ -7,6 +7,7 @@ export const FIGURE_NAMES = [
   "evidence",
   "layout",
   "breadths",
+  "map",
   "step-placket",
   "hem",
   "balance",

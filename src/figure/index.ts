@@ -10,6 +10,7 @@ import { finished } from "./finished.ts";
 import { gauging } from "./gauging.ts";
 import { hem } from "./hem.ts";
 import { layout } from "./layout.ts";
+import { map } from "./map.ts";
 import { pleatedLeft, pleats } from "./pleats.ts";
 import { STEPS, type StepName } from "./steps/index.ts";
 import { type Step, stepFigure } from "./steps/step.ts";
@@ -21,6 +22,7 @@ export const FIGURES: Readonly<Record<FigureName, (plan: Plan) => Figure>> = {
   evidence,
   layout,
   breadths,
+  map,
   hem,
   balance,
   edge,

@@ -97,10 +97,12 @@ function fullnessOf(fullness: Filled["fullness"]): Fullness {
 
 function attachOf(attach: Filled["attach"]): Attach {
   const { to, made, band, piping, whip, opening } = attach;
+  const { "hook-sets": hookSets, ...plainBand } = band;
   return tidy({
     to,
     made,
-    band,
+    band: tidy({ ...plainBand, hookSets }),
+    otherWaists: attach["other-waists"],
     piping,
     whip,
     placketHooks: attach["placket-hooks"],

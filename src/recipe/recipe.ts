@@ -134,7 +134,11 @@ export interface Attach {
     readonly lap: Quantity;
     readonly turning: Quantity;
     readonly from: "one-piece" | "faced";
+    /** Further waists that the band hooks to. */
+    readonly hookSets?: readonly { readonly waist: Quantity }[];
   };
+  /** Other waist seams that the gauging is to serve, set again on another edge. */
+  readonly otherWaists?: readonly { readonly waist: Quantity }[];
   readonly piping?: { readonly cord: Quantity; readonly turning: Quantity };
   readonly whip: "every" | "every-other";
   readonly placketHooks: "one" | "all-along";

@@ -8,6 +8,7 @@ import { recordSection, rulesFor, solveSpacing } from "./gauging.ts";
 import type { Opening } from "./opening.ts";
 import { warnOfOpening } from "./opening-in-pleats.ts";
 import type { GaugedSection, Plan, Section } from "./plan.ts";
+import { solveRange, solveTail } from "./range.ts";
 import { countParts, cutSections, layGauged, layPlain, nearestBack, type Part } from "./sections.ts";
 import { judgeTrial, planTrial, trialTable } from "./trial.ts";
 import { warnOfPleats, warnOfSections, warnOfTightness } from "./warnings.ts";
@@ -92,8 +93,8 @@ function gauge(
   sheet.set("gauging.pitch", "gauging.cloth / gauging.pleats");
   sheet.set("gauging.bite", "gauging.pitch / 2");
   sheet.set("gauging.depth", "gauging.pitch / 2");
-  sheet.set("gauging.waistLeast", "11/10 * gauging.pleats * gauging.packed + waist.seam - gauging.waist");
-  sheet.set("gauging.waistMost", "gauging.cloth / 3 + waist.seam - gauging.waist");
+  solveRange(work);
+  solveTail(work, sections);
   planTrial(work);
   if (!rules.kept) warnOfTightness(work);
   warnOfSections(work, sections);

@@ -89,6 +89,22 @@ export function planJson(plan: Plan, version: string) {
     })),
     flounces: plan.flounces.map(({ edge, heading }) => ({ edge: exact(edge), heading: exact(heading) })),
     pocket: plan.pocket ? { station: exact(plan.pocket.share), alongTop: exact(plan.pocket.alongTop) } : null,
+    map: plan.map.map(({ place, waist, alongTop, turnDown, unsewn }) => ({
+      place,
+      waist: exact(waist),
+      alongTop: exact(alongTop),
+      turnDown: exact(turnDown),
+      unsewnFrom: unsewn ? exact(unsewn.from) : null,
+      unsewn: unsewn ? exact(unsewn.to) : null,
+    })),
+    otherWaists: plan.otherWaists.map(({ waist, spacing, perInch, fullness, verdict }) => ({
+      waist: exact(waist),
+      spacing: exact(spacing),
+      perInch: exact(perInch),
+      fullness: exact(fullness),
+      verdict,
+    })),
+    hookSets: plan.hookSets.map(({ waist, away, on }) => ({ waist: exact(waist), away: exact(away), on })),
     layout: {
       width: exact(plan.layout.width),
       length: exact(plan.layout.length),

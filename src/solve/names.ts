@@ -148,6 +148,13 @@ export const NAMES = {
   ),
   "gauging.threads": entry("count", "gauging threads to cut: one a section and row"),
   "gauging.thread": entry("cloth", "gauging thread in all"),
+  "gauging.largest": entry("part", "largest waist seam that this gauging is to serve"),
+  "gauging.longest": entry("part", "waist of the longest gauged section"),
+  "gauging.tail": entry(
+    "tapeUp",
+    "tail that each gauging thread keeps, so that its section can be let out to the largest waist asked for",
+    OURS,
+  ),
   "section.cloth": entry("part", "cloth of the gauged section nearest centre back"),
   "section.planned": entry("part", "waist of that section as planned"),
   "section.waist": entry("part", "waist of that section, the edge as made where it is made"),
@@ -187,6 +194,8 @@ export const NAMES = {
   "hooks.band": entry("count", "hooks at the end of the band"),
   "hooks.placket": entry("count", "hooks down the placket"),
   "hooks.count": entry("count", "hooks and eyes: band and placket"),
+  "hooks.sets": entry("count", "further waists that the band hooks to"),
+  "hooks.eyes": entry("count", "eyes in all, those of the further sets with them", PRACTICE),
   "hooks.bandFirst": entry(
     "part",
     "from the long edge of the finished band to its first hook, half of what lies between two",
@@ -199,6 +208,7 @@ export const NAMES = {
   "cloth.length": entry("tape", "length of cloth that the layout takes"),
   "cloth.buy": entry("cloth", "cloth to buy"),
   "cloth.waste": entry("share", "share of the cloth that no piece takes"),
+  "gauging.waistPacked": entry("tapeUp", "least waist that this gauging can be drawn to at all"),
   "gauging.waistLeast": entry("tapeUp", "least waist this gauging can serve without sewing its rows anew"),
   "gauging.waistMost": entry(
     "tapeDown",

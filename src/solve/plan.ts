@@ -168,6 +168,48 @@ export interface PocketPlace {
   readonly alongTop: Quantity;
 }
 
+export type MapKind = "station" | "opening" | "pocket" | "seam" | "end";
+
+/** One place of the maker's map. */
+export interface MapPlace {
+  /** All its names: "left side: seam of breadth 1 and breadth 2". */
+  readonly place: string;
+  /** What stands there, in the order of the names. */
+  readonly kinds: readonly MapKind[];
+  /** From centre front by the wearer's left, on the waist seam and along the flat cut top. */
+  readonly waist: Quantity;
+  readonly alongTop: Quantity;
+  readonly turnDown: Quantity;
+  /** The same on a tape mark, as every chapter prints it. */
+  readonly turnDownMark: Quantity;
+  /** What stays unsewn (or is slit), both ends measured down from the cut top. */
+  readonly unsewn?: { readonly from: Quantity; readonly to: Quantity };
+}
+
+/** What another waist would do to this gauging, its rows left in and its flat and pleated parts as they are. */
+export interface OtherWaist {
+  readonly waist: Quantity;
+  /** The recipe asks for it; otherwise a whole step from the waist seam. */
+  readonly asked: boolean;
+  readonly asPlanned: boolean;
+  /** Means over all gauged sections. */
+  readonly spacing: Quantity;
+  readonly perInch: Quantity;
+  readonly fullness: Quantity;
+  readonly verdict: "cannot" | "tight" | "serves" | "gapes";
+  /** How the band as it is could hook to that waist instead; absent where it cannot, or for the planned waist. */
+  readonly hook?: HookSet;
+}
+
+/** A further set of eyes on the band. */
+export interface HookSet {
+  readonly waist: Quantity;
+  /** From the closing mark, or from the planned eyes, which is the same distance. */
+  readonly away: Quantity;
+  /** Towards the garment, whose gauging the band's end then covers; or out along the lap. */
+  readonly on: "garment" | "lap";
+}
+
 export interface Piece {
   readonly name: string;
   readonly x: Quantity;
@@ -227,6 +269,12 @@ export interface Plan {
   readonly tucks: readonly Tuck[];
   readonly flounces: readonly FlouncePlace[];
   readonly pocket?: PocketPlace;
+  /** From centre front round by the wearer's left. */
+  readonly map: readonly MapPlace[];
+  /** In order of size; empty where nothing is gauged. */
+  readonly otherWaists: readonly OtherWaist[];
+  /** As the recipe lists them. */
+  readonly hookSets: readonly HookSet[];
   readonly layout: Layout;
   readonly stages: readonly Stage[];
   readonly messages: readonly Message[];

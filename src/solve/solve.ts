@@ -12,12 +12,15 @@ import { solveEvidence } from "./evidence.ts";
 import { solveHem, solvePlacket, solveThread, solveWhip } from "./finish.ts";
 import { solveFlounces } from "./flounces.ts";
 import { solveSections } from "./gauge.ts";
+import { solveHookSets } from "./hook-sets.ts";
 import { solveLengths } from "./lengths.ts";
 import { limitBreadths, limitHem, limitPlacket, limitRows } from "./limits.ts";
+import { solveMap } from "./map.ts";
 import { checkWorkedOut } from "./not-yet.ts";
 import { type Opening, solveOpening } from "./opening.ts";
 import type { Plan, SeamPlace } from "./plan.ts";
 import { solvePocket } from "./pocket.ts";
+import { otherWaists } from "./range.ts";
 import { layRing, type Ring } from "./ring.ts";
 import { sensitivityOf } from "./sensitivity.ts";
 import { type Reading, Sheet } from "./sheet.ts";
@@ -71,6 +74,8 @@ export function solve(recipe: Recipe, reading?: Reading): Solved {
   solveHem(work);
   solveFlounces(work);
   solveAttach(work, opening);
+  const hookSets = solveHookSets(work);
+  const others = sections && sections.gauged.length > 0 ? otherWaists(work) : [];
   const layout = solveCloth(work, ring.breadths);
   if (!sections || !layout || failed()) return { messages };
   if (sections.gauged.length > 0) {
@@ -101,6 +106,17 @@ export function solve(recipe: Recipe, reading?: Reading): Solved {
     tucks: tuckList(work),
     flounces: flounceList(work),
     ...(pocket ? { pocket } : {}),
+    map: solveMap(work, {
+      ring,
+      zones,
+      opening,
+      pocket,
+      balance: balance.balance,
+      sections: sections.sections,
+      turnDown: (share) => turnDownAt(work, share),
+    }),
+    otherWaists: others,
+    hookSets,
     layout,
     stages,
     messages,

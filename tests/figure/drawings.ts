@@ -10,6 +10,7 @@ import { drawFinished } from "../../src/figure/finished.ts";
 import { drawGauging } from "../../src/figure/gauging.ts";
 import { drawHem } from "../../src/figure/hem.ts";
 import { drawLayout } from "../../src/figure/layout.ts";
+import { drawMap } from "../../src/figure/map.ts";
 import { drawPleats } from "../../src/figure/pleats.ts";
 import { STEPS } from "../../src/figure/steps/index.ts";
 import { drawWaistRing } from "../../src/figure/waist-ring.ts";
@@ -21,6 +22,7 @@ export const DRAWINGS: Readonly<Record<FigureName, (plan: Plan) => Drawing>> = {
   evidence: drawEvidence,
   layout: drawLayout,
   breadths: drawBreadths,
+  map: drawMap,
   hem: drawHem,
   balance: drawBalance,
   edge: drawEdgeSection,

@@ -149,6 +149,7 @@ describe("which figures there are", () => {
       "finished",
       "layout",
       "breadths",
+      "map",
       "step-placket",
       "hem",
       "balance",

@@ -27,6 +27,11 @@ function lengthsOf(plan: Plan): Set<string> {
     ...[...plan.values.values()].map(({ shown }) => shown),
     ...plan.balance.flatMap((s) => [tape(s.finishedMark), tape(s.turnDownMark)]),
     ...both.flatMap((half) => half.stations.map((station) => tape(half.placeOf(station)))),
+    ...plan.map.flatMap(({ waist, alongTop, turnDownMark }) => [
+      tape(waist),
+      tape(alongTop),
+      tape(turnDownMark),
+    ]),
     ...plan.curve.map(({ turnDown }) => tape(turnDown)),
     ...plan.gauged.flatMap(({ bites, spacing }) => [...bites.map(part), fine(spacing)]),
     ...plan.gauged

@@ -56,6 +56,8 @@ const NEEDED: Record<string, unknown> = {
   "fullness.zones": [{ set: "gauged" }],
   "fullness.stay": { thickness: "0.3 mm" },
   "fullness.trial": { cloth: "21 1/4 in", pleats: "40", "closes-to": "3 3/4 in" },
+  "attach.band.hook-sets": [{ waist: "26 in" }],
+  "attach.other-waists": [{ waist: "29 in" }],
   sizes: [{ name: "A" }],
   "sizes.*.waist-to-floor": { front: "40 in", side: "41 in", back: "42 in" },
   "sizes.*.hoop": { round: "110 in" },

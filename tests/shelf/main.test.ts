@@ -30,6 +30,7 @@ const WHOLE = [
   "figures/gauging.svg",
   "figures/hem.svg",
   "figures/layout.svg",
+  "figures/map.svg",
   "figures/step-draw.svg",
   "figures/step-even.svg",
   "figures/step-hooks.svg",

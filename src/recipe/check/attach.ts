@@ -5,6 +5,7 @@ import { add, div, less, plain } from "../../quantity/quantity.ts";
 import type { Checking } from "./checking.ts";
 
 export function checkAttach({ values, written, say, sayOfKey }: Checking): void {
+  checkWaists({ values, written, say, sayOfKey });
   const { at } = values.attach?.opening ?? {};
   if (at === undefined) return;
   const off = at === "front-left" || at === "front-right";
@@ -44,4 +45,31 @@ export function checkAttach({ values, written, say, sayOfKey }: Checking): void 
     expected: `less than half the waist seam, ${printExactly(half, values.show ?? "in")}`,
     hint: "check the distance, or write at: centre-back",
   });
+}
+
+/** Further hooks need a waistband; another waist needs something gauged, since laid pleats are laid anew for it. */
+function checkWaists({
+  values,
+  written,
+  sayOfKey,
+}: Pick<Checking, "values" | "written" | "say" | "sayOfKey">): void {
+  const to = values.attach?.to;
+  if (written("attach.band.hook-sets") && to !== undefined && to !== "waistband") {
+    sayOfKey("attach.band.hook-sets", {
+      code: "hook-sets-off-band",
+      text: `hook-sets are given, and a ${to} closes with its bodice`,
+      expected: "hook-sets only with to: waistband",
+      hint: "leave hook-sets out; list other waists to set it again for under attach.other-waists",
+    });
+  }
+  const { method, zones } = values.fullness ?? {};
+  const gauged = zones ? zones.some((zone) => zone?.set === "gauged") : method !== "pleated";
+  if (written("attach.other-waists") && !gauged) {
+    sayOfKey("attach.other-waists", {
+      code: "other-waists-ungauged",
+      text: "other-waists are given, and nothing is gauged: laid pleats are laid anew for another waist",
+      expected: "other-waists only where something is gauged",
+      hint: "leave other-waists out, and enter the new waist as attach.made when its edge is made",
+    });
+  }
 }

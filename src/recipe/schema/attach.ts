@@ -1,5 +1,5 @@
 /** What the skirt is set to, and how it closes. */
-import { block, optional } from "../blocks.ts";
+import { block, list, optional } from "../blocks.ts";
 import { byDefault, choice } from "../fields.ts";
 import { length } from "../measures.ts";
 
@@ -37,6 +37,20 @@ const BAND = block(
       byDefault: byDefault("one-piece"),
       when: BANDED,
     }),
+    "hook-sets": optional(
+      list(
+        "further waists that the band hooks to, each with eyes of its own; only on a waistband",
+        block("one further set of eyes", {
+          waist: length({
+            about: "finished waist that it closes the band to",
+            example: "26 in",
+            least: "5 in",
+            most: "100 in",
+          }),
+        }),
+        { most: 4 },
+      ),
+    ),
   },
   { always: true },
 );
@@ -113,6 +127,20 @@ export const ATTACH = block(
         least: "5 in",
         most: "100 in",
       }),
+    ),
+    "other-waists": optional(
+      list(
+        "other waist seams that this gauging is to serve, set again on another edge without sewing its rows anew",
+        block("one other waist seam", {
+          waist: length({
+            about: "finished waist seam, closed",
+            example: "29 in",
+            least: "5 in",
+            most: "100 in",
+          }),
+        }),
+        { most: 12 },
+      ),
     ),
     band: BAND,
     piping: optional(PIPING),
