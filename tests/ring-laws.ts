@@ -148,6 +148,8 @@ function gaugedLaws({ plan, law, same, value, has }: Checks): void {
   // A trial: kept up to nine tenths of its target, kept but tight up to all of it, else longer bites that close.
   if (!has("trial.target")) return;
   const target = value("trial.target");
+  const tenths = plan.trialTable.map(({ change }) => change.value.mul(10).toFraction()).join(" ");
+  law(tenths === "-3 -2 -1 0 1 2 3 4", "the trial's table goes by tenths from three less to four more");
   for (const { change, measures, verdict, pleats } of plan.trialTable) {
     const wide = length(measures);
     same(wide, target.mul(change.value.add(1)), "a trial's width in the table");
