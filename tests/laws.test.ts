@@ -22,6 +22,11 @@ const valued = (name: string, change: (q: Quantity) => Quantity): Plan => {
 
 const SPOILT: readonly [string, Plan, string][] = [
   [
+    "a hem levelled at the bottom, the top left alone",
+    { ...good, balance: good.balance.map((s) => ({ ...s, turnDown: inches("2") })) },
+    "cut length at",
+  ],
+  [
     "a section moved",
     { ...good, sections: at(good.sections, 1, (s) => ({ ...s, from: longer(s.from) })) },
     "waist: the",

@@ -16,6 +16,7 @@ interface Checks {
 
 /** Inches, as plan.json has them; a share stays a share. */
 const length = (q: Quantity): Fraction => q.value.div("25.4");
+const TENTHS = "-3 -2 -1 0 1 2 3 4";
 const ZERO = new Fraction(0n);
 const sumOf = (list: readonly Fraction[]): Fraction => list.reduce((a, b) => a.add(b), ZERO);
 
@@ -38,6 +39,7 @@ function inARow(
 export function ringLaws(checks: Checks): void {
   const { plan, law, same, value, has } = checks;
   const [waist, round] = [value("waist.seam"), value("skirt.round")];
+  same(value("skirt.quarter").mul(4), round, "four quarters of the round");
 
   // Sections cover the waist and the cloth, each place once.
   const along = (start: "from" | "clothFrom", size: "waist" | "cloth") =>
@@ -147,7 +149,17 @@ function gaugedLaws({ plan, law, same, value, has }: Checks): void {
 
   // A trial: kept up to nine tenths of its target, kept but tight up to all of it, else longer bites that close.
   if (!has("trial.target")) return;
+  if (has("section.lines")) {
+    const half = value("section.pleats").div(2).floor();
+    const fewest = value("fullness.leastTrial").div(value("section.pitch")).ceil();
+    const wanted = [half, fewest, new Fraction(1n)].reduce((a, b) => (b.compare(a) > 0 ? b : a));
+    same(value("trial.pleats"), wanted, "whole pleats of a trial on the lines");
+  }
   const target = value("trial.target");
+  const tenths = plan.trialTable.map(({ change }) => change.value.mul(10).toFraction()).join(" ");
+  // Once a trial is sewn there is nothing left to ask.
+  const asked = plan.recipe.fullness.trial ? ["", TENTHS] : [TENTHS];
+  law(asked.includes(tenths), "the trial's table goes by tenths from three less to four more");
   for (const { change, measures, verdict, pleats } of plan.trialTable) {
     const wide = length(measures);
     same(wide, target.mul(change.value.add(1)), "a trial's width in the table");
