@@ -4,7 +4,8 @@ import type { Breadth, Plan } from "../solve/plan.ts";
 import { dimension } from "./dimension.ts";
 import { Drawing } from "./drawing.ts";
 import type { Figure } from "./figure.ts";
-import { PICTURE } from "./language.ts";
+import { LETTERING, PICTURE } from "./language.ts";
+import { widthOf } from "./lettering.ts";
 import { pen, penOf, printer, shownOf } from "./measure.ts";
 import { type Name, nameRow } from "./row.ts";
 
@@ -17,8 +18,11 @@ const acrossOf = (plan: Plan): ((alongTop: number) => number) => {
   return (alongTop) => LEFT + (alongTop / round) * WIDE;
 };
 
-/** More seams than this have no room for their places under the hem, nor their pieces for a number each. */
-const MOST_SEAMS = 6;
+/** Have the seams room for their places in one row under the hem? */
+function isCrowded(plan: Plan): boolean {
+  const words = places(plan, 0).map(({ text }) => widthOf(text, LETTERING.small) + 5);
+  return words.reduce((sum, width) => sum + width, 0) > PICTURE.width - 2 * PICTURE.margin;
+}
 
 /** The pieces round the skirt. */
 export const breadths = (plan: Plan): Figure =>
@@ -49,7 +53,7 @@ export function drawBreadths(plan: Plan): Drawing {
       shownOf(plan, "breadths.finished"),
       { sides: ["below"] },
     );
-  const crowded = plan.seams.length > MOST_SEAMS;
+  const crowded = isCrowded(plan);
   const named = crowded ? [plan.breadths[0], plan.breadths.at(-1)] : plan.breadths;
   for (const piece of new Set(named)) if (piece) namePiece(drawing, plan, piece, (top + foot) / 2 + 8);
   drawing.settle();

@@ -15,7 +15,7 @@ export const FLAGS = `
   estimatedLengths estimatedOnly even evenTurnDown everyOther evidence evidenceCounted evidenceSkipped
   faced facedBand facingPieced fewOriginals fibre finest flat flatAndPleated flounces
   flouncesOverOpening flouncesOverPocket fullLength gathered gauged gaugedToOpening halfBreadth heavy
-  hooksAllAlong hoop knife light linen locked longAndShort longerBites made metric mixed mixedFibre
+  hooksAllAlong hookSets hoop knife light linen locked longAndShort longerBites longTails made metric mixed mixedFibre
   mixedStyles negativeEase oneFlounce oneLayer onePiece oneTuck openingOnFace outOfPeriod over
   ownFacing partBand petticoat piped pipingJoined pleated pleatsOneLayer pleatsOnly pocket pocketLeft
   practiceCotton practiceEither practiceForties practiceLinen practicePleats practiceSheer printedStrip quartered
@@ -32,7 +32,10 @@ export const LISTS: Readonly<Record<string, string>> = {
   estimates: "domed place straight",
   flounceList: "edge heading n",
   guides: "name title",
+  hookSets: "away onLap? waist",
+  map: "isOpening? isPocket? letter place top turnDown unsewn waist",
   notions: "amount kind thing where",
+  otherWaists: "byHooks fullness perInch spacing verdict waist which",
   parts: "cloth flat? fromTop fromWhere gauged? half left? name pleats set title toTop toWhere waist",
   pieces: "count length name ofEstimate? width",
   pipingStrips: "length n",
