@@ -1,6 +1,7 @@
 /** Every guide of a garment: what is to be cut out, page after page. */
 import type { Plan } from "../solve/plan.ts";
 import { bandEnds } from "./band-ends.ts";
+import { facingEnd } from "./facing-end.ts";
 import { gaugingCards } from "./gauging-card.ts";
 import type { Cut, Guide } from "./guide.ts";
 import { hookStrip } from "./hook-strip.ts";
@@ -14,6 +15,7 @@ import { drawSheet, HEAD } from "./sheet.ts";
 const cutsOf = (plan: Plan): readonly Cut[] => [
   ...bandEnds(plan),
   ...hookStrip(plan),
+  ...facingEnd(plan),
   ...gaugingCards(plan),
   ...pleatGauge(plan),
   ...markingStrips(plan),

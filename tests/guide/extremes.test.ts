@@ -1,6 +1,7 @@
 /** Garments at the edge of what a page holds: the guides leave out what does not fit, and what is there stays on the sheet. */
 import { describe, expect, it } from "vitest";
 import { makeBooklet } from "../../src/booklet/booklet.ts";
+import { facingEnd } from "../../src/guide/facing-end.ts";
 import { guidesOf } from "../../src/guide/index.ts";
 import { SHEET } from "../../src/guide/paper.ts";
 import { type Keys, planOf } from "../recipes.ts";
@@ -62,5 +63,18 @@ describe("at the edge of the page", () => {
     for (const guide of guides)
       expect(lowest(JSON.stringify(guide.draw()))).toBeLessThanOrEqual(SHEET.height);
     expect(makeBooklet(plan).get("booklet.md")).toContain("Guides to print at true size");
+  });
+});
+
+describe("the facing's end", () => {
+  it("is as deep as the facing is cut, and not there for a turned hem", () => {
+    const [cut, ...others] = facingEnd(planOf());
+    expect(others).toEqual([]);
+    // 4 in and two seams of 1/2 in: 5 in, 127 mm.
+    expect(cut?.words).toContain("cut 5 in deep");
+    const outline = String((cut?.draw(0) ?? []).find(({ tagName }) => tagName === "path")?.properties.d);
+    const [from, to] = [/^M60 ([\d.]+)/, /V([\d.]+)/].map((part) => Number(part.exec(outline)?.[1]));
+    expect((to as number) - (from as number)).toBeCloseTo(127, 2);
+    expect(facingEnd(planOf({ skirt: { hem: { kind: "turned", depth: "3 in" } } }))).toEqual([]);
   });
 });

@@ -44,6 +44,7 @@ const WHOLE = [
   "figures/whipping.svg",
   "guides/guide-1.svg",
   "guides/guide-2.svg",
+  "guides/guide-3.svg",
   "plan.json",
 ];
 
