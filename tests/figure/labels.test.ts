@@ -68,7 +68,6 @@ describe("lettering", () => {
     expect(linesOf("a\u00a0b", 40, 12)).toEqual(["a b"]);
   });
 
-
   it("breaks lines within the limit and loses no letter", () => {
     fc.assert(
       fc.property(
