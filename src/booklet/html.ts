@@ -1,6 +1,7 @@
 /** A chapter's shape -> HTML nodes: numbers become <data>, drawings stand at their places, what has changed says what it was. */
 import type { Element, ElementContent } from "hast";
 import type { Figure } from "../figure/figure.ts";
+import { unbroken } from "../figure/lettering.ts";
 import { exact } from "../solve/json.ts";
 import type { Plan } from "../solve/plan.ts";
 import { shapeChapter } from "./chapter-shape.ts";
@@ -70,7 +71,7 @@ class NodeMaker implements Maker {
 
   private run({ text, name }: Run, old: string | undefined): ElementContent {
     const value = name === undefined ? undefined : this.making.plan.values.get(name);
-    if (!value) return { type: "text", value: text };
+    if (!value) return { type: "text", value: unbroken(text) };
     const was = old ?? this.making.before?.values.get(value.name);
     const properties = { value: exact(value.quantity), dataName: value.name };
     return html("data", was === undefined || was === text ? properties : { ...properties, dataWas: was }, [

@@ -46,8 +46,13 @@ const templateShapes = () =>
 
 const sha256 = (text) => `sha256-${createHash("sha256").update(text).digest("base64")}`;
 
-/** Papers that the program prints on by itself, each a style sheet of `src/booklet/paper`. */
-const PAPERS = ["a4", "letter", "a5", "half-letter"];
+/** Papers that the program prints on by itself, each with its style sheets in `src/booklet/paper`. */
+const PAPERS = {
+  a4: ["a4"],
+  letter: ["letter"],
+  a5: ["a5", "small"],
+  "half-letter": ["half-letter", "small"],
+};
 
 /** A style sheet of the booklet, minified. */
 async function css(file) {
@@ -82,8 +87,8 @@ export async function pageModule() {
   const core = await pageScript("core.ts");
   const style = (await css("style.css")) + (await css("print.css"));
   const papers = await Promise.all(
-    PAPERS.map(async (name) => {
-      const text = await css(`paper/${name}.css`);
+    Object.entries(PAPERS).map(async ([name, sheets]) => {
+      const text = (await Promise.all(sheets.map((sheet) => css(`paper/${sheet}.css`)))).join("");
       return { name, style: text, hash: sha256(text) };
     }),
   );

@@ -31,9 +31,11 @@ function lookedUp(letter: string): number {
 const JOINED = /(\d) (?=\d+\/\d|in\b|cm\b|mm\b|yd\b|m\b|lb\b|%)/g;
 const HARD_SPACE = "\u00a0";
 
+/** A text whose numbers stay on one line with their fractions and units. */
+export const unbroken = (text: string): string => text.replace(JOINED, `$1${HARD_SPACE}`);
+
 /** What a line may be broken between; a number with its fraction and unit is one word. */
-const wordsOf = (text: string): string[] =>
-  text.replace(JOINED, `$1${HARD_SPACE}`).split(" ").filter(Boolean);
+const wordsOf = (text: string): string[] => unbroken(text).split(" ").filter(Boolean);
 
 /** The width of the widest word in a text: below it lines cannot be broken without breaking a word. */
 export const widestWord = (text: string, size: number, bold = false): number =>

@@ -5,9 +5,10 @@ import { printExactly } from "../quantity/print.ts";
 import { LENGTH } from "../quantity/quantity.ts";
 import type { Message } from "../recipe/message.ts";
 import type { Changes } from "../recipe/written.ts";
-import { exact } from "../solve/json.ts";
+import { formulaOf } from "../solve/formulas.ts";
 import type { Value } from "../solve/plan.ts";
-import { Live, type Outcome, type PageData, type Units } from "./live/live.ts";
+import type { Units } from "./kept.ts";
+import { Live, type Outcome, type PageData } from "./live/live.ts";
 import { patch } from "./live/patch.ts";
 
 /** One value as the page shows it. */
@@ -43,21 +44,12 @@ export interface Opened {
   show(changes: Changes, units: Units): Shown;
   /** How a value that is shown was worked out. */
   working(name: string): Working | undefined;
-  /** Every measure's text as it stands, changed or not, by its path. */
-  fields(): Readonly<Record<string, string>>;
-  /** Every value of the plan that is shown, exactly, as in plan.json. */
-  values(): Readonly<Record<string, string>>;
 }
 
 declare global {
   var plainworkCore: Core | undefined;
   var plainworkChapters: unknown;
 }
-
-/** The names in a formula, each once. */
-const namesIn = (formula: string): string[] => [
-  ...new Set(formula.match(/(?<![\w.])[a-z]\w*(?:\.\w+)*(?!\w|\s*\()/g)),
-];
 
 /** A length as it is, where it is printed on the nearest mark. */
 function unrounded({ quantity, shown }: Value, show: "in" | "cm"): string {
@@ -114,20 +106,10 @@ class Page implements Opened {
     const { shown, about, how, inNumbers, source, rule = "", path = "" } = value;
     const from =
       source === "formula" || source === "workings"
-        ? namesIn(how).filter((one) => this.shown.plan.values.has(one))
+        ? formulaOf(how).names.filter((one) => this.shown.plan.values.has(one))
         : [];
     const exactly = unrounded(value, this.shown.plan.recipe.show);
     return { name, shown, about, how, inNumbers, rule, source, path, from, exactly };
-  }
-
-  fields(): Readonly<Record<string, string>> {
-    return Object.fromEntries(this.shown.plan.recipe.fields.map(({ path, text }) => [path, text]));
-  }
-
-  values(): Readonly<Record<string, string>> {
-    return Object.fromEntries(
-      [...this.shown.plan.values].map(([name, { quantity }]) => [name, exact(quantity)]),
-    );
   }
 }
 

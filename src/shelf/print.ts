@@ -31,7 +31,8 @@ export const PDF_FILES: Readonly<Record<Paper, readonly (readonly [string, Paper
 /** Longer than any booklet takes. */
 const SECONDS = 120;
 
-const FLAGS = [
+/** Chromium without a window, asking for nothing on the net. */
+export const QUIET_FLAGS = [
   "--headless",
   "--no-sandbox",
   "--disable-gpu",
@@ -40,6 +41,10 @@ const FLAGS = [
   "--disable-background-networking",
   "--disable-component-update",
   "--disable-sync",
+] as const;
+
+const FLAGS = [
+  ...QUIET_FLAGS,
   "--disable-extensions",
   "--no-pdf-header-footer",
   "--generate-pdf-document-outline",

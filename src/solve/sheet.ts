@@ -2,25 +2,14 @@
  * The working sheet: every named value of one garment, with the formula it was calculated by.
  * A value's formula is the only way to set it, so what is shown is what was evaluated.
  */
-import { type Formula, readFormula } from "../quantity/formula.ts";
 import type { Showing } from "../quantity/print.ts";
 import { AREAL, LENGTH, PLAIN, type Quantity, RATE } from "../quantity/quantity.ts";
 import { MEANINGS } from "../recipe/keys.ts";
 import type { Given, Recipe } from "../recipe/recipe.ts";
+import { formulaOf, inNumbers } from "./formulas.ts";
 import { NAMES, type Name } from "./names.ts";
 import type { Style, Value } from "./plan.ts";
 import { shown } from "./shown.ts";
-
-const formulas = new Map<string, Formula>();
-
-/** A formula of the program's own, read once. */
-function formulaOf(text: string): Formula {
-  const known = formulas.get(text);
-  if (known) return known;
-  const made = readFormula(text);
-  formulas.set(text, made);
-  return made;
-}
 
 /** Paths whose plain name is taken by a result. */
 const RENAMED: Readonly<Record<string, string>> = { "skirt.round": "skirt.roundWished" };
@@ -134,10 +123,9 @@ export class Sheet {
   }
 
   private inNumbers(formula: string, scope: Scope): string {
-    return formula.replace(/(?<![\w.])[a-z][A-Za-z]*(?:\.[A-Za-z]+)*(?!\w|\s*\()/g, (name) => {
+    return inNumbers(formula, (name) => {
       const local = scope[name];
-      if (local) return shown(local, plainStyle(local), this.printing);
-      return this.values.get(name)?.shown ?? name;
+      return local ? shown(local, plainStyle(local), this.printing) : this.values.get(name)?.shown;
     });
   }
 }

@@ -1,6 +1,7 @@
 /** Chromium for the page tests: the system's own, headless, with nothing fetched in the background. */
 import { existsSync } from "node:fs";
 import { chromium } from "playwright-core";
+import { QUIET_FLAGS } from "../../src/shelf/print.ts";
 
 const PLACES = [
   process.env.CHROMIUM,
@@ -14,15 +15,6 @@ export function launch() {
   if (!executablePath) throw new Error("no Chromium: run node tests/setup/tools.mjs");
   return chromium.launch({
     executablePath,
-    args: [
-      "--headless",
-      "--no-sandbox",
-      "--disable-gpu",
-      "--disable-quic",
-      "--no-first-run",
-      "--disable-background-networking",
-      "--disable-component-update",
-      "--disable-sync",
-    ],
+    args: [...QUIET_FLAGS],
   });
 }

@@ -1,9 +1,10 @@
 /** Calculates a notebook's workings over a plan: their results become values of the plan. */
-import { type Formula, FormulaError, readFormula } from "../../quantity/formula.ts";
+import { FormulaError } from "../../quantity/formula.ts";
 import type { Showing } from "../../quantity/print.ts";
 import { KindError, kindName, type Quantity } from "../../quantity/quantity.ts";
 import type { Message } from "../../recipe/message.ts";
 import { messageOf, type Problem, quoted } from "../../recipe/problem.ts";
+import { formulaOf, inNumbers } from "../../solve/formulas.ts";
 import type { Plan, Value } from "../../solve/plan.ts";
 import { shown } from "../../solve/shown.ts";
 import { formulaProblem } from "./formula-problem.ts";
@@ -55,16 +56,6 @@ type Result =
   | { readonly is: Quantity | boolean }
   | { readonly problem: Problem; readonly at: number; readonly length: number };
 
-const formulas = new Map<string, Formula>();
-
-function formulaOf(text: string): Formula {
-  const known = formulas.get(text);
-  if (known) return known;
-  const made = readFormula(text);
-  formulas.set(text, made);
-  return made;
-}
-
 function resultOf(line: WorkingsLine, values: ReadonlyMap<string, Value>): Result {
   const formula = formulaOf(line.formula);
   const missing = formula.names.find((name) => !values.has(name));
@@ -102,15 +93,11 @@ function ownValue(
     quantity,
     shown: shown(quantity, style, showing),
     how: formula,
-    inNumbers: inNumbers(formula, values),
+    inNumbers: inNumbers(formula, (other) => values.get(other)?.shown),
     source: "workings",
     about: about ?? ABOUT,
   };
 }
-
-/** A formula with every name replaced by its number. */
-const inNumbers = (formula: string, values: ReadonlyMap<string, Value>): string =>
-  formula.replace(/(?<![\w.])[a-z]\w*(?:\.\w+)*(?!\w|\s*\()/g, (name) => values.get(name)?.shown ?? name);
 
 function messageAt(line: WorkingsLine, problem: Problem, at = 0, length = line.formulaAt.length): Message {
   const { formulaAt } = line;

@@ -13,6 +13,7 @@ import { type Changes, changed, type Data, NOWHERE, treeOf } from "../../recipe/
 import type { Plan } from "../../solve/plan.ts";
 import type { Reading } from "../../solve/sheet.ts";
 import { solve } from "../../solve/solve.ts";
+import type { Units } from "../kept.ts";
 
 /** What a page carries of its recipe. */
 export interface PageData {
@@ -24,9 +25,6 @@ export interface PageData {
   /** Photographs that are asked for and not shown in the page as published. */
   readonly pictures?: Readonly<Record<string, string>>;
 }
-
-/** Units to read in; "" is the recipe's own. */
-export type Units = "" | "in" | "cm";
 
 export type Outcome =
   | { readonly plan: Plan; readonly parts: Parts; readonly messages: readonly Message[] }
