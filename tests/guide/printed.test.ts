@@ -14,6 +14,7 @@ import { nodeWorld } from "../../src/shelf/world.ts";
 import type { Plan } from "../../src/solve/plan.ts";
 import { ALL_DEMOS } from "../long.ts";
 import { launch } from "../page/browser.ts";
+import { demoPage } from "../page/opened.ts";
 import { type Drawn, darkAlong, drawnOn, pageSizes, pageTexts, type Spot } from "./drawn.ts";
 
 /** W3C, CSS Values: 1in = 2.54cm = 96px; a guide drawn 25.4 mm wide prints 25.4 mm. Allowed: a tape's reading of 0.2 mm. */
@@ -58,7 +59,7 @@ function print(name: string, paper: Paper): Printed {
   const browser = findChromium(world);
   if (!browser) throw new Error("no Chromium: run node tests/setup/tools.mjs");
   const plan = planOf(name);
-  const html = makeBooklet(plan).get("booklet.html") ?? "";
+  const html = demoPage(name);
   const pdfs = printBooklet(world, html, join(folder, "printing"), { browser, paper });
   const [full = "", small = ""] = PDF_FILES[paper].map(([file]) => {
     const path = join(folder, `${name}-${paper}-${file}`);
@@ -232,6 +233,16 @@ describe.each(PRINTED.slice(0, ALL_DEMOS ? PRINTED.length : 2))("%s on %s", (nam
       (step) => !texts.some((text) => text.includes(squashed(step))),
     );
     expect(parted).toEqual([]);
+  });
+});
+
+describe("a notebook that begins with the maker's own words", () => {
+  it("has them under the contents, and numbers its chapters as the contents do", () => {
+    const { full } = print("madder-print-1851", "letter");
+    const [first = "", second = ""] = pageTexts(full).map(squashed);
+    expect(first).toContain(squashed("This skirt is for walking out"));
+    expect(first).toContain(squashed("Guides to print at true size"));
+    expect(second).toContain(squashed("1. Cautions"));
   });
 });
 
