@@ -4,6 +4,7 @@ import { atPath, buildProject, checkProject, type Outcome, outcomeText } from ".
 import { writeCatalogue } from "./shelf/catalogue.ts";
 import { findChromium } from "./shelf/chromium.ts";
 import { findProjects, UsageError } from "./shelf/find.ts";
+import { Neighbours } from "./shelf/neighbours.ts";
 import { newProject } from "./shelf/new.ts";
 import { BY_HAND, notPrinted } from "./shelf/not-printed.ts";
 import { NotOursError } from "./shelf/place.ts";
@@ -114,11 +115,14 @@ function run({ command, paths, out, json, pdf }: Arguments, world: World): numbe
   const browser = pdf && findChromium(world);
   const printing = pdf && browser ? { browser, paper: pdf } : undefined;
   const outcomes: Outcome[] = [];
+  const neighbours = new Neighbours(world);
   projects.forEach((project, i) => {
     const progress = projects.length > 1 && world.terminal && !json;
     if (progress) world.err(`\r\x1b[K${i + 1} of ${projects.length}: ${project.name}`);
     const outcome =
-      command === "build" ? buildProject(world, project, folder, printing) : checkProject(world, project);
+      command === "build"
+        ? buildProject(world, project, folder, printing, neighbours)
+        : checkProject(world, project, neighbours);
     if (progress) world.err("\r\x1b[K");
     outcomes.push(outcome);
     if (!json) report(world, outcome, command === "build" ? `${out}/${project.name}` : undefined);

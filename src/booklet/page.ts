@@ -9,6 +9,7 @@ import {
   style,
   styleHash,
 } from "plainwork:page";
+import { recordedData } from "../recipe/as-made/recorded.ts";
 import type { Plan } from "../solve/plan.ts";
 import { measuresSection } from "./fields.ts";
 import { howTo } from "./howto.ts";
@@ -25,10 +26,12 @@ const safeJson = (data: unknown): string => JSON.stringify(data).replaceAll("<",
 /** What the page works everything out from again: the recipe as it is written. */
 const pageData = ({ recipe }: Plan, { notebook, pictures }: OwnPart, main: string) => {
   const unseen = [...pictures].filter(([path]) => !main.includes(`data-photograph="${path}"`));
+  const recorded = recordedData(recipe.recorded ?? {});
   return {
     written: recipe.written,
     body: recipe.body,
     ...(recipe.list ? { list: recipe.list } : {}),
+    ...(recorded ? { recorded } : {}),
     ...(notebook.body || Object.keys(notebook.templates).length > 0 ? { notebook } : {}),
     ...(unseen.length > 0 ? { pictures: Object.fromEntries(unseen) } : {}),
   };
