@@ -1,14 +1,17 @@
 /** The command line: arguments in, exit code out. 0 done, 1 the recipe has errors, 2 wrong use, 3 the machine failed. */
 import version from "plainwork:version";
+import { type Message, messageText } from "./recipe/message.ts";
 import { atPath, buildProject, checkProject, type Outcome, outcomeText } from "./shelf/build.ts";
 import { writeCatalogue } from "./shelf/catalogue.ts";
 import { findChromium } from "./shelf/chromium.ts";
 import { findProjects, UsageError } from "./shelf/find.ts";
+import { LockedError } from "./shelf/lock.ts";
 import { Neighbours } from "./shelf/neighbours.ts";
 import { newProject } from "./shelf/new.ts";
 import { BY_HAND, notPrinted } from "./shelf/not-printed.ts";
 import { NotOursError } from "./shelf/place.ts";
 import type { Paper } from "./shelf/print.ts";
+import { recordGarment } from "./shelf/record.ts";
 import type { World } from "./shelf/world.ts";
 
 const HELP = `plainwork ${version}: turns a garment recipe into an illustrated instruction booklet.
@@ -16,6 +19,7 @@ const HELP = `plainwork ${version}: turns a garment recipe into an illustrated i
   plainwork build <recipe or folder>… [--out DIR] [--json]   write the booklets (DIR: output)
           [--pdf] [--paper a4|letter]      and print them to PDF: full pages, small pages, guides at true size
   plainwork check <recipe or folder>… [--json]               read and solve, write nothing
+  plainwork record <folder> <record.json> [--json]           adds what was done, as the page saved it, to as-made.yaml
   plainwork new <folder> [--title … --waist … …]             asks for a few measures and writes a recipe
   plainwork --version
   plainwork --help
@@ -45,6 +49,7 @@ export async function main(argv: readonly string[], world: World): Promise<numbe
       else world.out(HELP);
       return first === undefined ? 2 : 0;
     }
+    if (first === "record") return record(argv.slice(1), world);
     if (first === "new") return await newProject(argv.slice(1), world);
     return run(readArguments(argv), world);
   } catch (error) {
@@ -52,7 +57,7 @@ export async function main(argv: readonly string[], world: World): Promise<numbe
       world.err(`plainwork: ${error.message}\nplainwork --help shows how it is used\n`);
       return 2;
     }
-    if (error instanceof NotOursError) {
+    if (error instanceof NotOursError || error instanceof LockedError) {
       world.err(`plainwork: ${error.message}\n`);
       return 3;
     }
@@ -163,19 +168,46 @@ function outcomeJson(outcome: Outcome) {
     ok: plan !== undefined,
     ...(printed ? { printed } : {}),
     ...(notPrinted ? { notPrinted } : {}),
-    messages: messages.map((message) => {
-      const { code, level, text, place, expected, hint, path } = atPath(message, project);
-      return {
-        code,
-        level,
-        text,
-        place: place ?? null,
-        path: path ?? null,
-        expected: expected ?? null,
-        hint: hint ?? null,
-      };
-    }),
+    messages: messages.map((message) => messageJson(atPath(message, project))),
   };
+}
+
+function messageJson({ code, level, text, place, expected, hint, path }: Message) {
+  return {
+    code,
+    level,
+    text,
+    place: place ?? null,
+    path: path ?? null,
+    expected: expected ?? null,
+    hint: hint ?? null,
+  };
+}
+
+function record(words: readonly string[], world: World): number {
+  const json = words.includes("--json");
+  const [folder, file, ...rest] = words.filter((word) => word !== "--json");
+  const option = words.find((word) => word.startsWith("-") && word !== "--json");
+  if (option) throw new UsageError(`"${option}" is not an option of record`);
+  if (folder === undefined || file === undefined || rest.length > 0)
+    throw new UsageError(
+      "record needs a garment's folder and one record: plainwork record my-skirt record.json",
+    );
+  const { added, date, messages, sources, file: shown } = recordGarment(world, folder, file);
+  const failed = messages.some(({ level }) => level === "error");
+  if (json)
+    world.out(
+      `${JSON.stringify({ plainwork: version, file: shown, added, date: date ?? null, messages: messages.map(messageJson) }, null, 1)}\n`,
+    );
+  else {
+    for (const message of messages)
+      world.err(`${messageText(message, sources.get(message.place?.file ?? ""))}\n`);
+    if (failed) world.err(`${shown}: nothing added\n`);
+    else if (added) world.out(`${shown}: added what was done, ${date}\n`);
+    else if (date) world.out(`${shown}: this record was added before (${date}); nothing added\n`);
+    else world.out(`${shown}: this record says nothing new; nothing added\n`);
+  }
+  return failed ? 1 : 0;
 }
 
 interface SystemError {
