@@ -2,7 +2,8 @@
 import version from "plainwork:version";
 import { type Message, messageText } from "./recipe/message.ts";
 import { atPath, buildProject, checkProject, type Outcome, outcomeText } from "./shelf/build.ts";
-import { writeCatalogue } from "./shelf/catalogue.ts";
+import { writeCatalogue } from "./shelf/catalogue/write.ts";
+import { type BookletCheck, bookletCheckText, checkBooklet } from "./shelf/check-booklet.ts";
 import { findChromium } from "./shelf/chromium.ts";
 import { findProjects, UsageError } from "./shelf/find.ts";
 import { LockedError } from "./shelf/lock.ts";
@@ -19,6 +20,7 @@ const HELP = `plainwork ${version}: turns a garment recipe into an illustrated i
   plainwork build <recipe or folder>… [--out DIR] [--json]   write the booklets (DIR: output)
           [--pdf] [--paper a4|letter]      and print them to PDF: full pages, small pages, guides at true size
   plainwork check <recipe or folder>… [--json]               read and solve, write nothing
+  plainwork check <booklet.html>… [--json]                   does today's program give the same numbers?
   plainwork record <folder> <record.json> [--json]           adds what was done, as the page saved it, to as-made.yaml
   plainwork new <folder> [--title … --waist … …]             asks for a few measures and writes a recipe
   plainwork --version
@@ -114,8 +116,20 @@ function readArguments([command, ...rest]: readonly string[]): Arguments {
   return { command, paths, out, json, pdf: pdf ? (paper ?? "a4") : undefined };
 }
 
+const isPage = (path: string): boolean => /\.html?$/i.test(path);
+
 function run({ command, paths, out, json, pdf }: Arguments, world: World): number {
-  const projects = findProjects(world, paths);
+  const pages = paths.filter(isPage);
+  if (command === "build" && pages.length > 0)
+    throw new UsageError(`"${pages[0]}" is a booklet, which can be checked; build needs its recipe`);
+  for (const page of pages)
+    if (world.kind(world.resolve(page)) !== "file") throw new UsageError(`there is no "${page}"`);
+  const checks = pages.map((page) => checkBooklet(world, page));
+  if (!json) for (const check of checks) (check.ok ? world.out : world.err)(`${bookletCheckText(check)}\n`);
+  const projects = findProjects(
+    world,
+    paths.filter((path) => !isPage(path)),
+  );
   const folder = world.resolve(out);
   const browser = pdf && findChromium(world);
   const printing = pdf && browser ? { browser, paper: pdf } : undefined;
@@ -133,7 +147,9 @@ function run({ command, paths, out, json, pdf }: Arguments, world: World): numbe
     if (!json) report(world, outcome, command === "build" ? `${out}/${project.name}` : undefined);
   });
   if (command === "build" && outcomes.some(({ plan }) => plan)) {
-    writeCatalogue(world, folder);
+    for (const skipped of writeCatalogue(world, folder))
+      if (!json)
+        world.err(`${out}/${skipped}: note: this is no plan that can be read; the catalogue leaves it out\n`);
     if (!json && projects.length > 1) world.out(`all garments: ${out}/index.html\n`);
   }
   const fault = pdf ? notPrinted(world, browser, outcomes) : undefined;
@@ -142,11 +158,12 @@ function run({ command, paths, out, json, pdf }: Arguments, world: World): numbe
     const told = {
       plainwork: version,
       recipes: outcomes.map(outcomeJson),
+      ...(checks.length > 0 ? { booklets: checks.map(checkJson) } : {}),
       ...(fault ? { notPrinted: fault } : {}),
     };
     world.out(`${JSON.stringify(told, null, 1)}\n`);
   }
-  if (!outcomes.every(({ plan }) => plan)) return 1;
+  if (!outcomes.every(({ plan }) => plan) || !checks.every(({ ok }) => ok)) return 1;
   return fault ? 3 : 0;
 }
 
@@ -160,6 +177,14 @@ function report(world: World, outcome: Outcome, written: string | undefined): vo
     for (const file of outcome.printed ?? []) world.out(`print ${written}/${file}\n`);
   } else world.out(`${outcome.project.shown}: no errors\n`);
 }
+
+const checkJson = ({ shown, builtWith, files = {}, ...rest }: BookletCheck) => ({
+  booklet: shown,
+  builtWith: builtWith ?? null,
+  ...rest,
+  differences: rest.differences.map(({ name, was, now }) => ({ name, was, now: now ?? null })),
+  files,
+});
 
 function outcomeJson(outcome: Outcome) {
   const { project, plan, messages, printed, notPrinted } = outcome;

@@ -1,8 +1,19 @@
 /** Hours taken beside hours planned, and the pace that an estimate rests on. */
-import { add, compare, isNegative, type Quantity, quantity, sub, TIME } from "../quantity/quantity.ts";
+import {
+  add,
+  compare,
+  isNegative,
+  isZero,
+  type Quantity,
+  quantity,
+  sub,
+  TIME,
+} from "../quantity/quantity.ts";
+import { roundTo } from "../quantity/tape.ts";
 import { RATE_KINDS } from "../recipe/as-made/pace.ts";
 import type { Standing } from "../recipe/as-made/standing.ts";
 import type { Plan, Stage } from "../solve/plan.ts";
+import { TIME_STEP_MINUTES } from "../solve/shown.ts";
 
 /** A time to the minute, as a maker reads her own. */
 export function spanWords(q: Quantity): string {
@@ -26,7 +37,7 @@ export function madeHours(plan: Plan, { hours }: Standing) {
     const named = stages.map(({ name }) => name).join(" and ") || chapter.replaceAll("-", " ");
     if (stages.length === 0)
       return { stage: named, planned: "not counted", taken: spanWords(taken), difference: "" };
-    const [low, high] = [total(stages, "low"), total(stages, "high")];
+    const [low, high] = [onSteps(total(stages, "low")), onSteps(total(stages, "high"))];
     return {
       stage: named,
       planned: span(low, high),
@@ -39,10 +50,19 @@ export function madeHours(plan: Plan, { hours }: Standing) {
   return [...rows, { stage: "in all", planned: "", taken: spanWords(all), difference: "" }];
 }
 
-const span = (low: Quantity, high: Quantity): string =>
-  spanWords(low) === spanWords(high) ? spanWords(low) : `${spanWords(low)} to ${spanWords(high)}`;
+const STEP = quantity(TIME_STEP_MINUTES * 60n, TIME);
+
+/** As every planned time is printed. */
+const onSteps = (time: Quantity): Quantity => roundTo(time, STEP);
+
+function span(low: Quantity, high: Quantity): string {
+  if (isZero(high)) return `under ${spanWords(STEP)}`;
+  if (isZero(low)) return `up to ${spanWords(high)}`;
+  return spanWords(low) === spanWords(high) ? spanWords(low) : `${spanWords(low)} to ${spanWords(high)}`;
+}
 
 function apart(taken: Quantity, low: Quantity, high: Quantity): string {
+  if (isZero(high)) return "";
   if (compare(taken, low) < 0) return `${spanWords(sub(low, taken))} quicker than the quicker hand`;
   if (compare(taken, high) > 0) return `${spanWords(sub(taken, high))} longer than the slower hand`;
   return "as planned";

@@ -37,8 +37,17 @@ const pageData = ({ recipe }: Plan, { notebook, pictures }: OwnPart, main: strin
   };
 };
 
-/** The page's HTML. Deterministic: same plan and chapters, same bytes. */
-export function bookletPage(plan: Plan, parts: Parts, version: string, own: OwnPart): string {
+/** Where the checksum of the whole page goes, once it is known. */
+export const UNSEALED = "0".repeat(64);
+
+/** The page's HTML. Deterministic: same plan and chapters, same bytes. `source` is what it can be worked out again from. */
+export function bookletPage(
+  plan: Plan,
+  parts: Parts,
+  version: string,
+  own: OwnPart,
+  source?: { readonly text: string; readonly sum: string },
+): string {
   const main = nodesToHtml(parts.nodes);
   const title = escapeHtml(plan.recipe.title);
   const styles = [styleHash, ...paperHashes()].map((hash) => `'${hash}'`).join(" ");
@@ -62,6 +71,11 @@ export function bookletPage(plan: Plan, parts: Parts, version: string, own: OwnP
     `<main>${main}</main>`,
     nodesToHtml([measuresSection(plan)]),
     `<script type="application/json" id="recipe">${safeJson(pageData(plan, own, main))}</script>`,
+    ...(source
+      ? [
+          `<script type="application/json" id="source" data-sum="${source.sum}" data-page="${UNSEALED}">${source.text}</script>`,
+        ]
+      : []),
     `<script type="text/plain" id="core">${core}</script>`,
     `<script type="text/plain" id="chapters">${chapterTrees}</script>`,
     `<script>${script}</script>`,

@@ -1,5 +1,6 @@
 /** Reads, solves and writes one project; the messages carry the path as the user gave it. */
 import { dirname, join } from "node:path";
+import version from "plainwork:version";
 import { makeBooklet, type Own } from "../booklet/booklet.ts";
 import { writeSections } from "../booklet/notebook/compose.ts";
 import { ownContext } from "../booklet/notebook/own-context.ts";
@@ -15,6 +16,7 @@ import { type Message, messageText } from "../recipe/message.ts";
 import { readRecipe } from "../recipe/read.ts";
 import type { Plan } from "../solve/plan.ts";
 import { solve } from "../solve/solve.ts";
+import { carried, sealed } from "./carried.ts";
 import type { Project } from "./find.ts";
 import { Neighbours } from "./neighbours.ts";
 import { placeFolder } from "./place.ts";
@@ -56,19 +58,21 @@ export function checkProject(world: World, project: Project, neighbours = new Ne
 
 type Examined = Pick<Outcome, "messages" | "plan" | "own">;
 
-/** What files come to; photographs are found by their path. */
+/** What files come to; photographs are found by their path, or passed over. */
 export function examined(
   text: string,
   files: ProjectFiles,
   paces: Paces,
-  find: (path: string) => FoundFile,
+  find?: (path: string) => FoundFile,
 ): Examined {
   const read = readRecipe(RECIPE_FILE, text, files.evidence);
   const record = files.asMade ? readAsMadeFile(files.asMade.file, files.asMade.text) : undefined;
   const front = frontMatter(new Source(RECIPE_FILE, text));
   const body = "body" in front ? front.body : { text: "", line: 1 };
   const { notebook, messages: ofNotebook } = readNotebook(RECIPE_FILE, body, files.templates);
-  const pictures = readPhotographs(notebook.photographs, find);
+  const pictures = find
+    ? readPhotographs(notebook.photographs, find)
+    : { photographs: new Map(), messages: [] };
   const messages = [
     ...files.messages,
     ...read.messages,
@@ -89,7 +93,8 @@ export function examined(
   const titles = Object.fromEntries(figuresOf(worked.plan).map((name) => [name, name]));
   messages.push(...writeSections(worked, notebook, ownContext(worked, titles)).messages);
   if (failed(messages)) return { messages };
-  return { messages, plan: solved.plan, own: { notebook, photographs: pictures.photographs } };
+  const source = carried({ files, paces, values: worked.plan.values, version });
+  return { messages, plan: solved.plan, own: { notebook, photographs: pictures.photographs, source } };
 }
 
 const failed = (messages: readonly Message[]): boolean => messages.some(({ level }) => level === "error");
@@ -109,13 +114,14 @@ export function buildProject(
   const { plan, own } = outcome;
   if (!plan || !own) return outcome;
   const booklet = makeBooklet(plan, own);
-  const files = new Map<string, string | Uint8Array>(booklet);
+  const page = sealed(booklet.get("booklet.html") as string);
+  const files = new Map<string, string | Uint8Array>(booklet).set("booklet.html", page);
   for (const { path, bytes } of own.photographs.values()) files.set(path, bytes);
   let printed: Pick<Outcome, "printed" | "notPrinted"> = {};
   if (printing) {
     try {
       const folder = join(out, `${project.name}.printing-${world.unique}`);
-      const pdfs = printBooklet(world, booklet.get("booklet.html") as string, folder, printing);
+      const pdfs = printBooklet(world, page, folder, printing);
       for (const [file, bytes] of pdfs) files.set(file, bytes);
       printed = { printed: [...pdfs.keys()] };
     } catch (error) {

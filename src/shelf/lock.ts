@@ -15,7 +15,8 @@ const NAMELESS = 40;
 export function locked<T>(world: World, path: string, work: () => T): T {
   for (let waited = 0; !world.writeNew(path, world.unique); waited += 1) {
     const owner = ownerOf(world, path);
-    if (owner !== undefined && (owner === "" ? waited >= NAMELESS : world.isGone(owner))) clear(world, path, owner);
+    if (owner !== undefined && (owner === "" ? waited >= NAMELESS : world.isGone(owner)))
+      clear(world, path, owner);
     else if (waited >= STEPS)
       throw new LockedError(`another run is writing here; if none is, remove "${path}" and try again`);
     else world.pause(STEP);

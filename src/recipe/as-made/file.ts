@@ -9,7 +9,7 @@ import { KEYS, type ReadAsMade, readAsMade } from "./read.ts";
 
 /** What a new file begins with. */
 const HEAD = `# What really happened to this garment, one entry a sitting. \`plainwork record\` adds to the end and never changes what
-# stands here; you may write entries too, the latest last. src/recipe/README.md says what can stand in one.
+# stands here; you may write entries too, the latest last. src/shelf/README.md says what can stand in one.
 `;
 
 /** Reads the file's text. Never throws. */
