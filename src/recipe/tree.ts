@@ -34,7 +34,8 @@ export function readListTree(source: Source): {
   readonly places: ReadonlyMap<string, Places>;
   readonly messages: readonly Message[];
 } {
-  const front = { text: source.text, offset: 0, body: { text: "", line: 1 } };
+  const offset = source.text.startsWith("\ufeff") ? 1 : 0;
+  const front = { text: source.text.slice(offset), offset, body: { text: "", line: 1 } };
   const reader = new Reader(source, front, { whole: "list", most: MOST_LISTED });
   try {
     const { root, places, messages } = reader.read();

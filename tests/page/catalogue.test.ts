@@ -28,7 +28,9 @@ afterAll(async () => {
 });
 
 async function opened(options: Parameters<Browser["newContext"]>[0] = {}): Promise<Page> {
-  const page = await (await browser.newContext({ viewport: { width: 375, height: 800 }, ...options })).newPage();
+  const page = await (
+    await browser.newContext({ viewport: { width: 375, height: 800 }, ...options })
+  ).newPage();
   page.on("console", (said) => void (said.type() === "error" && trouble.push(said.text())));
   page.on("pageerror", (error) => void trouble.push(error.message));
   page.on("request", (request) => void (request.url().startsWith("file:") || trouble.push(request.url())));
@@ -114,6 +116,10 @@ describe("the catalogue's page", () => {
       extends: ["html-validate:recommended"],
       rules: { "no-inline-style": "off", "long-title": "off", "require-sri": "off", "void-style": "off" },
     }).validateString(readFileSync(join(folder, "index.html"), "utf8"));
-    expect(report.results.flatMap(({ messages }) => messages.map(({ line, message, ruleId }) => `${line}: ${ruleId} ${message}`))).toEqual([]);
+    expect(
+      report.results.flatMap(({ messages }) =>
+        messages.map(({ line, message, ruleId }) => `${line}: ${ruleId} ${message}`),
+      ),
+    ).toEqual([]);
   });
 });

@@ -106,7 +106,9 @@ describe("the built program", () => {
     const elsewhere = ".one.new-12-another-machine";
     for (const name of [dead, alive, elsewhere]) mkdirSync(join(folder, "output", name), { recursive: true });
     await run("build", "garments/one");
-    expect(readdirSync(join(folder, "output")).filter((name) => name.startsWith("."))).toEqual([elsewhere, alive].sort());
+    expect(readdirSync(join(folder, "output")).filter((name) => name.startsWith("."))).toEqual(
+      [elsewhere, alive].sort(),
+    );
     for (const name of [alive, elsewhere]) rmSync(join(folder, "output", name), { recursive: true });
   });
 

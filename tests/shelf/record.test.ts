@@ -2,6 +2,7 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { main } from "../../src/main.ts";
+import { fraction } from "../../src/quantity/quantity.ts";
 import { readAsMadeFile } from "../../src/recipe/as-made/file.ts";
 import { standing } from "../../src/recipe/as-made/standing.ts";
 import { type Keys, recipeText } from "../recipes.ts";
@@ -296,11 +297,10 @@ describe("the next build", () => {
     expect(booklet(world, "a")).not.toContain("other garment you recorded");
     expect(booklet(world, "b")).toContain("from 1 other garment you recorded");
     const { values, garment } = JSON.parse(world.files.get("/w/output/b/plan.json") ?? "");
-    const bites = Number(values["gauging.bites"].exact);
-    // Her gauging took an hour for as many bites as this one has: a tenth quicker, bites / 66 min.
-    expect(values["rate.gauging.high"].exact).toBe(
-      `${(bites * 11) / 36000}`.includes(".") ? values["rate.gauging.high"].exact : `${(bites * 11) / 36000}`,
-    );
+    const bites = BigInt(values["gauging.bites"].exact);
+    // Her gauging took 3600 seconds for as many bites as this one has; the quicker hand is a tenth quicker.
+    expect(values["rate.gauging.high"].exact).toBe(fraction(11n * bites, 36_000n).toFraction());
+    expect(values["rate.gauging.low"].exact).toBe(fraction(9n * bites, 36_000n).toFraction());
     expect(values["work.low"].exact).not.toBe(before["work.low"].exact);
     expect(garment.state).toBe("planned");
     expect(JSON.parse(world.files.get("/w/output/a/plan.json") ?? "").garment.state).toBe("made");

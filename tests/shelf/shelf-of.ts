@@ -25,7 +25,10 @@ export function shelfOf(folder: string, count: number): void {
         method: METHODS[i % 4],
         state: STATES[(i >> 2) % 4],
       },
-      values: { ...values, "waist.seam": { ...values["waist.seam"], exact: waist, shown: `${25 + (i % 40) / 4} in` } },
+      values: {
+        ...values,
+        "waist.seam": { ...values["waist.seam"], exact: waist, shown: `${25 + (i % 40) / 4} in` },
+      },
     };
     writeFileSync(join(at, "plan.json"), JSON.stringify(plan));
     writeFileSync(

@@ -63,7 +63,8 @@ export function withEntry(
 }
 
 /** How far the list's hyphens are indented. */
-function indentOf(text: string): string {
+function indentOf(written: string): string {
+  const text = written.replace(/^\ufeff/, "");
   const { contents } = parseDocument(text, { schema: "failsafe", logLevel: "silent" });
   if (!isSeq(contents) || contents.flow) return "";
   const first = contents.range?.[0] ?? 0;

@@ -45,11 +45,11 @@ export const CANNOT_PRINT = /[\p{Co}\p{Cs}\u2028\u2029]|(?![\t\n\r])\p{Cc}/u;
 /** A photograph's path beside the recipe: no way out of photos/. */
 export const PHOTOGRAPH = /^photos\/(?!.*\.\.)[\w .()-]+(?:\/[\w .()-]+)*\.(?:jpe?g|png|webp)$/i;
 
-type PlaceOf = (path: string) => Place | undefined;
+type PlaceOf = (path: string, atKey: boolean) => Place | undefined;
 
 /** Reads the entries of a tree. Never throws. */
 export function readAsMade(entries: readonly Node[], places: ReadonlyMap<string, Places>): ReadAsMade {
-  const reader = new Reader((path) => places.get(path)?.value);
+  const reader = new Reader((path, atKey) => places.get(path)?.[atKey ? "key" : "value"]);
   const read = entries.map((node, i) => reader.entry(node, String(i)));
   const { messages } = reader;
   if (messages.some(({ level }) => level === "error")) return { messages };
@@ -244,9 +244,12 @@ class Reader {
           text: `this trial has no ${key}`,
           expected: "cloth, pleats and closes-to",
         });
-    const cloth = this.quantity(block.cloth ?? "", within(path, "cloth"), LENGTH);
-    const pleats = this.number(block.pleats ?? "", within(path, "pleats"));
-    const closesTo = this.quantity(block["closes-to"] ?? "", within(path, "closes-to"), LENGTH);
+    const given = <T>(key: string, read: (node: Node, path: string) => T): T | undefined =>
+      key in block ? read(block[key] as Node, within(path, key)) : undefined;
+    const length = (one: Node, at: string) => this.quantity(one, at, LENGTH);
+    const cloth = given("cloth", length);
+    const pleats = given("pleats", (one, at) => this.number(one, at));
+    const closesTo = given("closes-to", length);
     return cloth && pleats && closesTo ? { trial: { cloth, pleats, closesTo } } : {};
   }
 
@@ -280,7 +283,7 @@ class Reader {
   private say(path: string, problem: Problem): void {
     let place: Place | undefined;
     for (let at = path; !place && at !== ""; at = at.slice(0, Math.max(0, at.lastIndexOf("."))))
-      place = this.placeOf(at);
+      place = this.placeOf(at, problem.code === "unknown-key");
     const { file = "as-made.yaml", line = 1, column = 1, length = 1 } = place ?? {};
     this.messages.push(messageOf(problem, "", { file, line, column, length }));
   }

@@ -35,7 +35,12 @@ export interface Found {
 /** A plan with every page of marks is far smaller. */
 const LARGEST_PLAN = 16 * 1024 * 1024;
 
-/** Every garment in a folder, and every size of one in a folder inside; in the order of their names. */
+const NAMES = new Intl.Collator("en-GB", { numeric: true });
+
+const byName = (a: Entry, b: Entry): number =>
+  NAMES.compare(`${a.title} ${a.size}`, `${b.title} ${b.size}`) || (a.folder < b.folder ? -1 : 1);
+
+/** Every garment in a folder, and every size of one in a folder inside; in the order of their titles. */
 export function findEntries(world: World, out: string): Found {
   const entries: Entry[] = [];
   const skipped: string[] = [];
@@ -55,7 +60,7 @@ export function findEntries(world: World, out: string): Found {
     }
   };
   look("", true);
-  return { entries, skipped };
+  return { entries: entries.sort(byName), skipped };
 }
 
 const NOT_SIZES = new Set(["figures", "guides", "photos"]);
