@@ -1,4 +1,5 @@
 /** The catalogue as one page: whole without script; with it garments are sought, sorted and compared, without a server. */
+import { deflateRawSync } from "node:zlib";
 import { script, scriptHash, style, styleHash } from "plainwork:catalogue";
 import { NAMES } from "../../solve/names.ts";
 import { meaningOf } from "../../solve/sheet.ts";
@@ -26,7 +27,10 @@ function aboutOf(name: string): string {
   return about === path ? "" : about;
 }
 
-/** What the script compares: names once, then one text a garment with its values and exact values line by line. */
+/**
+ * What the script compares: names once, then one text a garment with its values, and their exact ones where these print
+ * otherwise, line by line. Packed (raw deflate, base64) until two are compared: a thousand garments have megabytes of it.
+ */
 function numbers(entries: readonly Entry[]): string {
   const names = [...new Set(entries.flatMap(({ values }) => [...values.keys()]))];
   const about = names.map((name) => aboutOf(name));
@@ -34,11 +38,13 @@ function numbers(entries: readonly Entry[]): string {
     names
       .map((name) => {
         const value = values.get(name);
-        return value ? `${value.shown}\t${value.exact} ${value.unit}` : "";
+        if (!value) return "";
+        const exactly = `${value.exact} ${value.unit}`;
+        return exactly === value.shown ? exactly : `${value.shown}\t${exactly}`;
       })
       .join("\n"),
   );
-  return JSON.stringify({ names, about, rows }).replaceAll("<", "\\u003c");
+  return deflateRawSync(JSON.stringify({ names, about, rows })).toString("base64");
 }
 
 function card(entry: Entry, i: number): string {
@@ -57,8 +63,8 @@ function card(entry: Entry, i: number): string {
   ]
     .filter(([, text]) => text !== "")
     .map(([name, text]) => `${name}: ${text}`)
-    .join("<br>");
-  return `<li data-i="${i}">${image}<h2><a href="${to}/booklet.html">${title}</a></h2><p>${escapeHtml(what)}</p><p>${facts.split("<br>").map(escapeHtml).join("<br>")}</p>${state === "" ? "" : `<p class="state">${escapeHtml(state)}</p>`}<label class="compare"><input type="checkbox" value="${i}"> compare<span class="unseen"> ${title}</span></label></li>`;
+    .join("\n");
+  return `<li data-i="${i}">${image}<h2><a href="${to}/booklet.html">${title}</a></h2><p>${escapeHtml(what)}</p><p class="facts">${escapeHtml(facts)}</p>${state === "" ? "" : `<p class="state">${escapeHtml(state)}</p>`}<label class="compare"><input type="checkbox" value="${i}" aria-label="compare ${title}"> compare</label></li>`;
 }
 
 const select = (id: string, words: string, all: string, options: readonly string[]): string =>
@@ -125,7 +131,7 @@ export function cataloguePage(entries: readonly Entry[]): string {
     "</ul>",
     "</main>",
     `<script type="application/json" id="facets">${facets(entries)}</script>`,
-    `<script type="application/json" id="numbers">${numbers(entries)}</script>`,
+    `<script type="text/plain" id="numbers">${numbers(entries)}</script>`,
     `<script>${script}</script>`,
     "</body>",
     "</html>",

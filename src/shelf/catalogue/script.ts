@@ -55,7 +55,7 @@ function element(tag: string, text = "", given: Readonly<Record<string, string>>
 }
 
 const comparison = byId("comparison");
-const boxes = cards.map((card) => card.querySelector("input") as HTMLInputElement);
+const boxOf = (i: number): HTMLInputElement => cardAt(i).querySelector("input") as HTMLInputElement;
 /** The garments ticked, the latest last; never more than two. */
 let ticked: number[] = [];
 
@@ -67,23 +67,27 @@ interface Numbers {
 let numbers: Numbers | undefined;
 
 function tick(i: number): void {
-  ticked = boxes[i]?.checked ? [...ticked, i] : ticked.filter((one) => one !== i);
+  ticked = boxOf(i).checked ? [...ticked, i] : ticked.filter((one) => one !== i);
   // A third takes the place of the first.
-  while (ticked.length > 2) {
-    const gone = boxes[ticked.shift() as number];
-    if (gone) gone.checked = false;
-  }
-  compare();
+  while (ticked.length > 2) boxOf(ticked.shift() as number).checked = false;
+  void compare();
 }
 
-function compare(): void {
+async function unpacked(): Promise<Numbers> {
+  const bytes = Uint8Array.from(atob(byId("numbers").textContent ?? ""), (letter) => letter.charCodeAt(0));
+  const stream = new Blob([bytes]).stream().pipeThrough(new DecompressionStream("deflate-raw"));
+  return new Response(stream).json() as Promise<Numbers>;
+}
+
+async function compare(): Promise<void> {
   comparison.hidden = ticked.length === 0;
   const titles = ticked.map((i) => cardAt(i).querySelector("h2")?.textContent ?? "");
   if (ticked.length < 2) {
     comparison.replaceChildren(element("p", `${titles[0] ?? ""}: tick a second garment to compare.`));
     return;
   }
-  numbers ??= jsonOf<Numbers>("numbers");
+  numbers ??= await unpacked();
+  if (ticked.length < 2) return;
   const { names, about, rows } = numbers;
   const [left, right] = ticked.map((i) => (rows[i] ?? "").split("\n").map((cell) => cell.split("\t"))) as [
     string[][],
@@ -91,8 +95,8 @@ function compare(): void {
   ];
   const body = element("tbody");
   names.forEach((name, n) => {
-    const [a, exactA] = left[n] ?? [];
-    const [b, exactB] = right[n] ?? [];
+    const [a, exactA = a] = left[n] ?? [];
+    const [b, exactB = b] = right[n] ?? [];
     if (!a && !b) return;
     const row = element("tr", "", exactA === exactB ? { class: "same" } : {});
     const head = element("th", about[n] || name, { scope: "row" });
@@ -107,9 +111,9 @@ function compare(): void {
   label.append(only, " only what differs");
   const end = element("button", "End the comparison", { type: "button" });
   end.addEventListener("click", () => {
-    for (const i of ticked) (boxes[i] as HTMLInputElement).checked = false;
+    for (const i of ticked) boxOf(i).checked = false;
     ticked = [];
-    compare();
+    void compare();
     words.focus();
   });
   const tools = element("p");
