@@ -68,7 +68,7 @@ function card(entry: Entry, i: number): string {
 }
 
 const select = (id: string, words: string, all: string, options: readonly string[]): string =>
-  `<label for="${id}">${words} <select id="${id}"><option value="">${all}</option>${options.map((one) => `<option>${escapeHtml(one)}</option>`).join("")}</select></label>`;
+  `<label>${words} <select id="${id}"><option value="">${all}</option>${options.map((one) => `<option>${escapeHtml(one)}</option>`).join("")}</select></label>`;
 
 const kinds = (entries: readonly Entry[], of: (entry: Entry) => string): string[] =>
   [...new Set(entries.map(of))].filter((word) => word !== "").sort();
@@ -108,7 +108,7 @@ export function cataloguePage(entries: readonly Entry[]): string {
     "<header><h1>Garments</h1></header>",
     "<main>",
     '<search id="find" hidden>',
-    '<label for="words">Search <input id="words" type="search" autocomplete="off" placeholder="title, year, fibre, set"></label>',
+    '<label>Search <input id="words" type="search" autocomplete="off" placeholder="title, year, fibre, set"></label>',
     select(
       "fibre",
       "Fibre",
@@ -122,7 +122,7 @@ export function cataloguePage(entries: readonly Entry[]): string {
       "any",
       kinds(entries, ({ state }) => state),
     ),
-    `<label for="sort">Order <select id="sort">${sorts.map((one) => `<option>${one}</option>`).join("")}</select></label>`,
+    `<label>Order <select id="sort">${sorts.map((one) => `<option>${one}</option>`).join("")}</select></label>`,
     "</search>",
     `<p id="count" role="status">${entries.length} ${entries.length === 1 ? "garment" : "garments"}</p>`,
     '<section id="comparison" aria-label="Two garments compared" hidden></section>',
