@@ -76,10 +76,12 @@ export function otherMeasures({ recipe }: Plan, { measures }: Standing) {
 
 const sign = (q: Quantity): string => (isNegative(q) ? "-" : "+");
 
-/** A share of the planned as a signed per cent: "+0.9 %". */
+/** A share of the planned as a signed per cent: "+0.9 %"; "none" where there is no difference. */
 function percent(difference: Quantity, planned: Quantity): string {
   if (isZero(planned)) return "";
+  if (isZero(difference)) return "none";
   const share: Fraction = difference.value.div(planned.value).mul(100);
+  if (decimal(share.abs(), 1) === "0") return "under 0.1 %";
   return `${isNegative(difference) ? "-" : "+"}${decimal(share.abs(), 1)} %`;
 }
 
