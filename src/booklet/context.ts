@@ -64,6 +64,7 @@ export function contextOf(plan: Plan): Context {
   const onTape = (q: Quantity): string => printOnTape(q, showing);
   const round = (plan.values.get("skirt.round") as { quantity: Quantity }).quantity;
   const waist = (plan.values.get("waist.seam") as { quantity: Quantity }).quantity;
+  const least = (plan.values.get("balance.least") as { quantity: Quantity }).quantity;
   const fromFront = (along: Quantity): string => onTape(min(along, sub(round, along)));
   const sideOf = (share: Quantity): string => {
     const half = plain("1/2");
@@ -101,6 +102,7 @@ export function contextOf(plan: Plan): Context {
     finished: onTape(station.finished),
     up: onTape(station.finishedMark),
     turnDown: onTape(station.turnDownMark),
+    spare: less(least, station.turnDownMark) ? onTape(sub(station.turnDownMark, least)) : "nothing",
     measured: station.measured,
   }));
   context.sections = plan.gauged.map((section) => gaugedContext(section, plan, length, waist));

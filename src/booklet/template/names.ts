@@ -63,7 +63,7 @@ export const LISTS: Readonly<Record<string, string>> = {
   sensitivity: "bite change closes perInch pleats section",
   sittings: "date hours what",
   stages: "name time",
-  stations: "finished fromFront measured? station toFloor turnDown up",
+  stations: "finished fromFront measured? spare station toFloor turnDown up",
   strips: "cloth letter marks sections",
   tally: "set count",
   trialTable: "bite change measures pleats verdict",
