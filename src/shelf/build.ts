@@ -1,22 +1,13 @@
 /** Reads, solves and writes one project; the messages carry the path as the user gave it. */
 import { dirname, join } from "node:path";
 import { makeBooklet, type Own } from "../booklet/booklet.ts";
-import { writeSections } from "../booklet/notebook/compose.ts";
-import { ownContext } from "../booklet/notebook/own-context.ts";
-import { readPhotographs } from "../booklet/notebook/photographs.ts";
-import { readNotebook } from "../booklet/notebook/read.ts";
-import { work } from "../booklet/notebook/work.ts";
-import { figuresOf } from "../figure/index.ts";
-import { frontMatter } from "../recipe/front-matter.ts";
-import { Source } from "../recipe/lines.ts";
+import { examine } from "../booklet/examine.ts";
 import { type Message, messageText } from "../recipe/message.ts";
-import { readRecipe } from "../recipe/read.ts";
 import type { Plan } from "../solve/plan.ts";
-import { solve } from "../solve/solve.ts";
 import type { Project } from "./find.ts";
 import { placeFolder } from "./place.ts";
 import { PrintError, type Printing, printBooklet } from "./print.ts";
-import { findPhotograph, type ProjectFiles, RECIPE_FILE, readProjectFiles } from "./project-files.ts";
+import { findPhotograph, RECIPE_FILE, readProjectFiles } from "./project-files.ts";
 import type { World } from "./world.ts";
 
 export interface Outcome {
@@ -40,35 +31,10 @@ export function checkProject(world: World, project: Project): Outcome {
   const sources = new Map(
     [recipe, evidence, ...templates].flatMap((file) => (file ? [[file.file, file.text]] : [])),
   );
-  const found = recipe ? examined(world, project, recipe.text, files) : { messages: files.messages };
-  return { project, sources, ...found };
+  if (!recipe) return { project, sources, messages: files.messages };
+  const found = examine(RECIPE_FILE, recipe.text, files, (path) => findPhotograph(world, project, path));
+  return { project, sources, ...found, messages: [...files.messages, ...found.messages] };
 }
-
-type Examined = Pick<Outcome, "messages" | "plan" | "own">;
-
-function examined(world: World, project: Project, text: string, files: ProjectFiles): Examined {
-  const read = readRecipe(RECIPE_FILE, text, files.evidence);
-  const front = frontMatter(new Source(RECIPE_FILE, text));
-  const body = "body" in front ? front.body : { text: "", line: 1 };
-  const { notebook, messages: ofNotebook } = readNotebook(RECIPE_FILE, body, files.templates);
-  const pictures = readPhotographs(notebook.photographs, (path) => findPhotograph(world, project, path));
-  const messages = [...files.messages, ...read.messages, ...ofNotebook, ...pictures.messages];
-  if (!read.recipe || failed(read.messages)) return { messages };
-
-  const solved = solve(read.recipe);
-  messages.push(...solved.messages);
-  if (!solved.plan) return { messages };
-  const worked = work(solved.plan, notebook);
-  messages.push(...worked.messages);
-  if (failed(messages)) return { messages };
-
-  const titles = Object.fromEntries(figuresOf(worked.plan).map((name) => [name, name]));
-  messages.push(...writeSections(worked, notebook, ownContext(worked, titles)).messages);
-  if (failed(messages)) return { messages };
-  return { messages, plan: solved.plan, own: { notebook, photographs: pictures.photographs } };
-}
-
-const failed = (messages: readonly Message[]): boolean => messages.some(({ level }) => level === "error");
 
 /**
  * Builds a project into `out`, and prints it where a browser is given. With errors nothing is written and an older booklet

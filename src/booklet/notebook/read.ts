@@ -15,7 +15,7 @@ import { findImages } from "./images.ts";
 import { lift, putIn } from "./lift.ts";
 import { locator } from "./locate.ts";
 import { type Notebook, type OwnText, THE_REST } from "./notebook.ts";
-import { CROSSED, ownText } from "./own-text.ts";
+import { CROSSED, ownText, type Shapes } from "./own-text.ts";
 import { readWorkings } from "./read-workings.ts";
 import { scan } from "./scan.ts";
 import { segmentsOf } from "./segments.ts";
@@ -39,13 +39,16 @@ export interface ProjectText {
  * @param file the recipe's name, for messages
  * @param body what stands below the front matter, and the line of the file that it starts on
  * @param own the files of the project's `templates/`
+ * @param quick shapes made before; with it, pictures, links and HTML are not looked into and no photograph is listed, so
+ *   that a text can be read again at every key. What it finds is true, but it is not all.
  */
 export function readNotebook(
   file: string,
   body: { readonly text: string; readonly line: number },
   own: readonly ProjectText[] = [],
+  quick?: Shapes,
 ): ReadNotebook {
-  const reader = new Reader(file, body.line);
+  const reader = new Reader(file, body.line, quick);
   const found = reader.body(body.text.replaceAll("\r\n", "\n"));
   const templates = reader.templates(own);
   const photographs = Object.fromEntries(reader.photographs);
@@ -61,10 +64,12 @@ class Reader {
   private readonly file: string;
   private readonly line: number;
   private readonly given = new Map<string, Named>();
+  private readonly quick: Shapes | undefined;
 
-  constructor(file: string, line: number) {
+  constructor(file: string, line: number, quick: Shapes | undefined) {
     this.file = file;
     this.line = line;
+    this.quick = quick;
   }
 
   body(text: string): Pick<Notebook, "body" | "start" | "workings"> {
@@ -157,10 +162,11 @@ class Reader {
   }
 
   private own(template: Template, place: Place): OwnText {
-    return ownText(template, place, () => this.say(place, CROSSED));
+    return ownText(template, place, () => this.say(place, CROSSED), this.quick);
   }
 
   private images(text: string, span: Span): void {
+    if (this.quick) return;
     try {
       const found = findImages(text, span);
       this.add(found.messages);

@@ -1,13 +1,16 @@
 /** A drawing that stands in the page more than once keeps its ids only the first time. */
 import type { Element, ElementContent } from "hast";
 
-/** Sections in which every drawing after its first has ids of its own, and so does what refers to them. */
+/** Sections in which every drawing after its first has ids of its own, and so does what refers to them. What needs no change stays the same object. */
 export function apart(sections: readonly Element[]): Element[] {
   const seen = new Map<string, number>();
   const walk = <T extends ElementContent>(node: T): T => {
     if (node.type !== "element") return node;
     const id = node.tagName === "figure" ? node.properties.id : undefined;
-    if (typeof id !== "string") return { ...node, children: node.children.map(walk) };
+    if (typeof id !== "string") {
+      const children = node.children.map(walk);
+      return children.every((child, i) => child === node.children[i]) ? node : { ...node, children };
+    }
     const times = (seen.get(id) ?? 0) + 1;
     seen.set(id, times);
     return times === 1 ? node : (renamed(node, idsIn(node), `-${times}`) as T);
