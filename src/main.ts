@@ -1,5 +1,6 @@
 /** The command line: arguments in, exit code out. 0 done, 1 the recipe has errors, 2 wrong use, 3 the machine failed. */
 import version from "plainwork:version";
+import { open } from "./open/open.ts";
 import { atPath, buildProject, checkProject, type Outcome, outcomeText } from "./shelf/build.ts";
 import { writeCatalogue } from "./shelf/catalogue.ts";
 import { findChromium } from "./shelf/chromium.ts";
@@ -15,6 +16,7 @@ const HELP = `plainwork ${version}: turns a garment recipe into an illustrated i
   plainwork build <recipe or folder>… [--out DIR] [--json]   write the booklets (DIR: output)
           [--pdf] [--paper a4|letter]      and print them to PDF: full pages, small pages, guides at true size
   plainwork check <recipe or folder>… [--json]               read and solve, write nothing
+  plainwork open <folder> [--port N] [--no-browser]          the recipe beside its booklet, in a page on this machine
   plainwork new <folder> [--title … --waist … …]             asks for a few measures and writes a recipe
   plainwork --version
   plainwork --help
@@ -44,6 +46,7 @@ export async function main(argv: readonly string[], world: World): Promise<numbe
       else world.out(HELP);
       return first === undefined ? 2 : 0;
     }
+    if (first === "open") return await open(argv.slice(1), world);
     if (first === "new") return await newProject(argv.slice(1), world);
     return run(readArguments(argv), world);
   } catch (error) {

@@ -9,7 +9,7 @@ import {
   statSync,
   writeFileSync,
 } from "node:fs";
-import { resolve } from "node:path";
+import { join, resolve } from "node:path";
 import { createInterface } from "node:readline";
 import { runProgram } from "./run.ts";
 
@@ -37,6 +37,8 @@ export interface World {
   readonly platform: string;
   /** Runs a program to its end, at most so many seconds; says why it failed, or nothing when it ended well. */
   run(program: string, words: readonly string[], seconds: number): string | undefined;
+  /** A file that the build left beside the program, by its name. */
+  asset(name: string): Uint8Array;
   /** Differs between processes running at once. */
   readonly unique: string;
 }
@@ -54,8 +56,12 @@ function asker({ stdin, stderr }: NodeJS.Process): (question: string) => Promise
     });
 }
 
-/** The real one. */
-export function nodeWorld(process: NodeJS.Process): World {
+/**
+ * The real one.
+ *
+ * @param assets the folder of what the build left beside the program
+ */
+export function nodeWorld(process: NodeJS.Process, assets = ""): World {
   return {
     out: (text) => void process.stdout.write(text),
     err: (text) => void process.stderr.write(text),
@@ -77,6 +83,7 @@ export function nodeWorld(process: NodeJS.Process): World {
     env: (name) => process.env[name],
     platform: process.platform,
     run: runProgram,
+    asset: (name) => readFileSync(join(assets, name)),
     unique: String(process.pid),
   };
 }

@@ -30,7 +30,8 @@ export type Outcome =
   | { readonly plan: Plan; readonly parts: Parts; readonly messages: readonly Message[] }
   | { readonly plan?: undefined; readonly messages: readonly Message[] };
 
-const READINGS: Readonly<Record<"in" | "cm", Reading>> = {
+/** What is printed in for a reader of other units than the recipe's. */
+export const READINGS: Readonly<Record<"in" | "cm", Reading>> = {
   in: { show: "in", tape: inches("1/16") },
   cm: { show: "cm", tape: millimetres(1n) },
 };

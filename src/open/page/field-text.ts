@@ -1,0 +1,46 @@
+/** What the text says at a measure, also while it is wrong. */
+import { frontMatter } from "../../recipe/front-matter.ts";
+import { KEYS } from "../../recipe/keys.ts";
+import { Source } from "../../recipe/lines.ts";
+import type { Block, Node } from "../../recipe/node.ts";
+import { readTree } from "../../recipe/tree.ts";
+
+export class FieldText {
+  private front = "";
+  private root: Block | undefined;
+
+  /** The measure as it is written; "" where it is not. */
+  of(text: string, path: string): string {
+    const node = this.node(text, path);
+    return typeof node === "string" ? node : "";
+  }
+
+  isThere(text: string, path: string): boolean {
+    return this.node(text, path) !== undefined;
+  }
+
+  /** May its key be left out? */
+  mayGo(path: string): boolean {
+    const key = KEYS.find((one) => one.path === path.replace(/\.\d+(?=\.|$)/g, ".*"));
+    return key?.required !== true;
+  }
+
+  private node(text: string, path: string): Node | undefined {
+    this.read(text);
+    let node: Node | undefined = this.root;
+    for (const step of path.split(".")) {
+      if (typeof node !== "object") return undefined;
+      node = (node as Readonly<Record<string, Node>>)[step];
+    }
+    return node;
+  }
+
+  private read(text: string): void {
+    const source = new Source("recipe.md", text);
+    const split = frontMatter(source);
+    const front = "code" in split ? "" : split.text;
+    if (front === this.front) return;
+    this.front = front;
+    this.root = "code" in split ? undefined : readTree(source, split).root;
+  }
+}
