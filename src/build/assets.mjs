@@ -125,7 +125,8 @@ export async function openFiles() {
     "page.js": await script("main.ts"),
     "page.css": await css("../open/page/page.css"),
     "booklet.js": await script("frame/frame.ts"),
-    "booklet.css": (await css("style.css")) + (await css("print.css")),
+    "booklet.css":
+      (await css("style.css")) + (await css("print.css")) + (await css("../open/page/frame/frame.css")),
   };
 }
 

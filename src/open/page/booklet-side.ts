@@ -1,5 +1,6 @@
 /** The booklet's side of the page: makes the booklet of the text and shows it in its frame. */
 import type { Message } from "../../recipe/message.ts";
+import type { Block } from "../../recipe/node.ts";
 import type { Plan } from "../../solve/plan.ts";
 import { type Booklet, Desk } from "./desk.ts";
 import type { Frame, Page } from "./frame/frame.ts";
@@ -9,6 +10,7 @@ export class BookletSide {
   readonly desk = new Desk();
   private frame: Frame | undefined;
   private last: Booklet | undefined;
+  private isCurrent = false;
   private readonly stale: (text: string) => void;
 
   /** @param stale says why the booklet is not that of the text; "" when it is */
@@ -23,6 +25,11 @@ export class BookletSide {
     this.frame = made;
   }
 
+  /** The measures as the text writes them, while the booklet is that of the text. */
+  get written(): Block | undefined {
+    return this.isCurrent ? this.last?.plan.recipe.written : undefined;
+  }
+
   get plan(): Plan | undefined {
     return this.last?.plan;
   }
@@ -30,6 +37,7 @@ export class BookletSide {
   /** Makes and shows the booklet of a text; gives what is wrong with it, as far as that shows at once. */
   make(text: string): readonly Message[] {
     const { booklet, messages } = this.desk.make(text);
+    this.isCurrent = booklet !== undefined;
     if (booklet) this.show(booklet);
     const errors = messages.filter(({ level }) => level === "error");
     this.stale(

@@ -5,13 +5,13 @@
 import type { Element } from "hast";
 import { type Beside, type Examined, examine } from "../../booklet/examine.ts";
 import { measuresSection } from "../../booklet/fields.ts";
-import { type Before, pictureOf } from "../../booklet/html.ts";
+import type { Before } from "../../booklet/html.ts";
 import { html } from "../../booklet/nodes.ts";
 import type { Notebook } from "../../booklet/notebook/notebook.ts";
 import type { Shapes } from "../../booklet/notebook/own-text.ts";
 import type { FoundFile } from "../../booklet/notebook/photographs.ts";
 import type { Pictures } from "../../booklet/notebook/picture.ts";
-import { readNotebook } from "../../booklet/notebook/read.ts";
+import { type ReadNotebook, readNotebook } from "../../booklet/notebook/read.ts";
 import { type Worked, work } from "../../booklet/notebook/work.ts";
 import { bookletParts, type Parts } from "../../booklet/parts.ts";
 import { PartsMemory } from "../../booklet/parts-memory.ts";
@@ -55,6 +55,7 @@ export class Desk {
   private pictures: Pictures = new Map();
   private units: Units = "";
   private front: Front | undefined;
+  private body: { text: string; line: number; beside: Beside; read: ReadNotebook } | undefined;
   private worked: { plan: Plan; workings: string; is: Worked } | undefined;
   private readonly shapes: Shapes = new Map();
   private readonly memory = new PartsMemory();
@@ -114,9 +115,7 @@ export class Desk {
   private parts(text: string): { parts: Parts; worked: Worked; messages: readonly Message[] } | Made {
     const front = this.read(text);
     const { plan } = front;
-    const split = frontMatter(new Source(RECIPE, text));
-    const body = "body" in split ? split.body : { text: "", line: 1 };
-    const { notebook, messages } = readNotebook(RECIPE, body, this.beside.templates, this.shapes);
+    const { notebook, messages } = this.readBody(text);
     const all = [...front.messages, ...messages];
     if (!plan || failed(messages)) return { messages: all };
     const worked = this.work(plan, notebook);
@@ -128,6 +127,17 @@ export class Desk {
       if (!(error instanceof TemplateError)) throw error;
       return { messages: [...all, { code: error.code, level: "error", text: error.message }] };
     }
+  }
+
+  private readBody(text: string): ReadNotebook {
+    const split = frontMatter(new Source(RECIPE, text));
+    const body = "body" in split ? split.body : { text: "", line: 1 };
+    const { beside, body: last } = this;
+    if (last && last.text === body.text && last.line === body.line && last.beside === beside)
+      return last.read;
+    const read = readNotebook(RECIPE, body, beside.templates, this.shapes);
+    this.body = { ...body, beside, read };
+    return read;
   }
 
   private read(text: string): Front {
@@ -162,8 +172,8 @@ function beforeOf(plan: Plan, parts: Parts): Before {
     chapters: new Map([...parts.prints].filter(([name]) => !name.startsWith("note-"))),
     values: new Map([...plan.values].map(([name, { shown }]) => [name, shown])),
     figures: new Map([
-      ...[...parts.figures].map(([name, figure]) => [`figures/${name}`, pictureOf(figure)] as const),
-      ...[...parts.guides].map(([name, guide]) => [`guides/${name}`, pictureOf(guide)] as const),
+      ...[...parts.figures].map(([name, figure]) => [`figures/${name}`, figure] as const),
+      ...[...parts.guides].map(([name, guide]) => [`guides/${name}`, guide] as const),
     ]),
   };
 }

@@ -9,14 +9,14 @@ export class FieldText {
   private front = "";
   private root: Block | undefined;
 
-  /** The measure as it is written; "" where it is not. */
-  of(text: string, path: string): string {
-    const node = this.node(text, path);
+  /** The measure as it is written; "" where it is not. `root` are the measures, where they have been read already. */
+  of(text: string, path: string, root = this.read(text)): string {
+    const node = nodeAt(root, path);
     return typeof node === "string" ? node : "";
   }
 
   isThere(text: string, path: string): boolean {
-    return this.node(text, path) !== undefined;
+    return nodeAt(this.read(text), path) !== undefined;
   }
 
   /** May its key be left out? */
@@ -25,22 +25,23 @@ export class FieldText {
     return key?.required !== true;
   }
 
-  private node(text: string, path: string): Node | undefined {
-    this.read(text);
-    let node: Node | undefined = this.root;
-    for (const step of path.split(".")) {
-      if (typeof node !== "object") return undefined;
-      node = (node as Readonly<Record<string, Node>>)[step];
-    }
-    return node;
-  }
-
-  private read(text: string): void {
+  private read(text: string): Block | undefined {
     const source = new Source("recipe.md", text);
     const split = frontMatter(source);
     const front = "code" in split ? "" : split.text;
-    if (front === this.front) return;
-    this.front = front;
-    this.root = "code" in split ? undefined : readTree(source, split).root;
+    if (front !== this.front) {
+      this.front = front;
+      this.root = "code" in split ? undefined : readTree(source, split).root;
+    }
+    return this.root;
   }
+}
+
+function nodeAt(root: Block | undefined, path: string): Node | undefined {
+  let node: Node | undefined = root;
+  for (const step of path.split(".")) {
+    if (typeof node !== "object") return undefined;
+    node = (node as Readonly<Record<string, Node>>)[step];
+  }
+  return node;
 }

@@ -85,7 +85,7 @@ export class Sitting {
     this.booklet.begin(frame, {
       change: (path, text, isDone) => this.change(path, text, isDone),
       working: (name) => this.booklet.plan && workingOf(this.booklet.plan, name),
-      text: (path) => this.fields.of(this.editor.text, path),
+      text: (path) => this.fields.of(this.editor.text, path, this.booklet.written),
       readIn: (units) => {
         this.booklet.desk.readIn(units);
         this.booklet.desk.markFrom(this.editor.text);
