@@ -15,8 +15,9 @@ import { findImages } from "./images.ts";
 import { lift, putIn } from "./lift.ts";
 import { locator } from "./locate.ts";
 import { type Notebook, type OwnText, THE_REST } from "./notebook.ts";
-import { CROSSED, ownText, type Shapes } from "./own-text.ts";
-import { readWorkings } from "./read-workings.ts";
+import { CROSSED, ownText } from "./own-text.ts";
+import type { ReadMemory } from "./read-memory.ts";
+import { type ReadWorkings, readWorkings } from "./read-workings.ts";
 import { scan } from "./scan.ts";
 import { segmentsOf } from "./segments.ts";
 import { tagFaults } from "./tags.ts";
@@ -39,14 +40,14 @@ export interface ProjectText {
  * @param file the recipe's name, for messages
  * @param body what stands below the front matter, and the line of the file that it starts on
  * @param own the files of the project's `templates/`
- * @param quick shapes made before; with it, pictures, links and HTML are not looked into and no photograph is listed, so
+ * @param quick what was read before; with it, pictures, links and HTML are not looked into and no photograph is listed, so
  *   that a text can be read again at every key. What it finds is true, but it is not all.
  */
 export function readNotebook(
   file: string,
   body: { readonly text: string; readonly line: number },
   own: readonly ProjectText[] = [],
-  quick?: Shapes,
+  quick?: ReadMemory,
 ): ReadNotebook {
   const reader = new Reader(file, body.line, quick);
   const found = reader.body(body.text.replaceAll("\r\n", "\n"));
@@ -64,9 +65,9 @@ class Reader {
   private readonly file: string;
   private readonly line: number;
   private readonly given = new Map<string, Named>();
-  private readonly quick: Shapes | undefined;
+  private readonly quick: ReadMemory | undefined;
 
-  constructor(file: string, line: number, quick: Shapes | undefined) {
+  constructor(file: string, line: number, quick: ReadMemory | undefined) {
     this.file = file;
     this.line = line;
     this.quick = quick;
@@ -89,9 +90,9 @@ class Reader {
       if (problem) this.say(span(fence.open.number, 1, fence.open.text.length), problem);
     }
     this.add(lines.flatMap((line, i) => lineFault(line, lines[i - 1], span) ?? []));
-    const read = readWorkings(workings, VOCABULARY, (line, column, length) =>
-      span(line.number, column, length),
-    );
+    const make = (): ReadWorkings =>
+      readWorkings(workings, VOCABULARY, (line, column, length) => span(line.number, column, length));
+    const read = this.quick?.readWorkings([this.line, workings], make) ?? make();
     for (const [name, kind] of read.given) this.given.set(name, kind);
     const lifted = lift(text, workings);
     const template = this.template(lifted, this.file, this.line, [...CHAPTERS, THE_REST]);
@@ -162,7 +163,7 @@ class Reader {
   }
 
   private own(template: Template, place: Place): OwnText {
-    return ownText(template, place, () => this.say(place, CROSSED), this.quick);
+    return ownText(template, place, () => this.say(place, CROSSED), this.quick?.shapes);
   }
 
   private images(text: string, span: Span): void {

@@ -2,7 +2,30 @@
 import type { Element, ElementContent } from "hast";
 
 /** Sections in which every drawing after its first has ids of its own, and so does what refers to them. What needs no change stays the same object. */
-export function apart(sections: readonly Element[]): Element[] {
+export function apart(sections: readonly Element[]): readonly Element[] {
+  const drawings = sections.flatMap(drawingsIn);
+  return new Set(drawings).size === drawings.length ? sections : parted(sections);
+}
+
+/** Ids of the drawings of each section, looked for once. */
+const known = new WeakMap<Element, readonly string[]>();
+
+function drawingsIn(section: Element): readonly string[] {
+  const before = known.get(section);
+  if (before) return before;
+  const found: string[] = [];
+  const walk = (node: ElementContent): void => {
+    if (node.type !== "element") return;
+    const id = node.tagName === "figure" ? node.properties.id : undefined;
+    if (typeof id === "string") found.push(id);
+    else node.children.forEach(walk);
+  };
+  walk(section);
+  known.set(section, found);
+  return found;
+}
+
+function parted(sections: readonly Element[]): readonly Element[] {
   const seen = new Map<string, number>();
   const walk = <T extends ElementContent>(node: T): T => {
     if (node.type !== "element") return node;

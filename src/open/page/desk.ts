@@ -8,10 +8,10 @@ import { measuresSection } from "../../booklet/fields.ts";
 import type { Before } from "../../booklet/html.ts";
 import { html } from "../../booklet/nodes.ts";
 import type { Notebook } from "../../booklet/notebook/notebook.ts";
-import type { Shapes } from "../../booklet/notebook/own-text.ts";
 import type { FoundFile } from "../../booklet/notebook/photographs.ts";
 import type { Pictures } from "../../booklet/notebook/picture.ts";
 import { type ReadNotebook, readNotebook } from "../../booklet/notebook/read.ts";
+import { ReadMemory } from "../../booklet/notebook/read-memory.ts";
 import { type Worked, work } from "../../booklet/notebook/work.ts";
 import { bookletParts, type Parts } from "../../booklet/parts.ts";
 import { PartsMemory } from "../../booklet/parts-memory.ts";
@@ -57,7 +57,7 @@ export class Desk {
   private front: Front | undefined;
   private body: { text: string; line: number; beside: Beside; read: ReadNotebook } | undefined;
   private worked: { plan: Plan; workings: string; is: Worked } | undefined;
-  private readonly shapes: Shapes = new Map();
+  private readonly texts = new ReadMemory();
   private readonly memory = new PartsMemory();
   private before: Before | undefined;
   /** Made again only when a measure or the measures' texts change. */
@@ -135,7 +135,7 @@ export class Desk {
     const { beside, body: last } = this;
     if (last && last.text === body.text && last.line === body.line && last.beside === beside)
       return last.read;
-    const read = readNotebook(RECIPE, body, beside.templates, this.shapes);
+    const read = readNotebook(RECIPE, body, beside.templates, this.texts);
     this.body = { ...body, beside, read };
     return read;
   }
