@@ -48,10 +48,10 @@ export function newFile(path: string, bytes: Uint8Array): boolean {
 /** Takes away what writers left behind that were killed. */
 export function sweep(path: string): void {
   const folder = dirname(path);
-  const left = new RegExp(`^\\.${escaped(basename(path))}(?:\\.kept-[\\w-]+\\.md)?\\.saving-(\\d+)-\\d+$`);
-  const kept = new RegExp(`^\\.${escaped(basename(path, ".md"))}\\.kept-[\\w-]+\\.md\\.saving-(\\d+)-\\d+$`);
+  const stem = escaped(basename(path, ".md"));
+  const left = new RegExp(`^\\.${stem}(?:\\.kept-[\\d-]+)?\\.md\\.saving-(\\d+)-\\d+$`);
   for (const name of readdirSync(folder)) {
-    const writer = (left.exec(name) ?? kept.exec(name))?.[1];
+    const writer = left.exec(name)?.[1];
     if (writer !== undefined && !isAlive(Number(writer))) rmSync(join(folder, name), { force: true });
   }
 }

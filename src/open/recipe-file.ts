@@ -33,17 +33,15 @@ export class RecipeFile {
     sweep(path);
   }
 
-  /** The version on the disk; undefined where there is none, or none that is text. */
+  /** The version on the disk; undefined where there is none, or none that can be read as text. */
   read(): Version | undefined {
     try {
       if (statSync(this.path).size > LARGEST_TEXT) return undefined;
       const bytes = readFileSync(this.path);
       const text = new TextDecoder("utf-8", { fatal: true, ignoreBOM: true }).decode(bytes);
       return { text, checksum: checksumOf(bytes) };
-    } catch (error) {
-      const { code } = error as NodeJS.ErrnoException;
-      if (code === "ENOENT" || error instanceof TypeError) return undefined;
-      throw error;
+    } catch {
+      return undefined;
     }
   }
 

@@ -1,5 +1,5 @@
 /** The page's server answers its own page and no one else; each attack is a row. */
-import { mkdirSync, symlinkSync, writeFileSync } from "node:fs";
+import { mkdirSync, rmSync, symlinkSync, writeFileSync } from "node:fs";
 import { request } from "node:http";
 import { networkInterfaces } from "node:os";
 import { join } from "node:path";
@@ -26,7 +26,7 @@ beforeAll(async () => {
   copy = copyOf("madder-print-1851");
   writeFileSync(join(copy.folder, "notes.txt"), "private");
   writeFileSync(join(copy.folder, "photos/notes.txt"), "private");
-  mkdirSync(join(copy.folder, "../", `${copy.folder}-out`), { recursive: true });
+  mkdirSync(`${copy.folder}-out`);
   writeFileSync(join(`${copy.folder}-out`, "secret.png"), "private");
   symlinkSync(join(`${copy.folder}-out`, "secret.png"), join(copy.folder, "photos/out.png"));
   before = copy.read();
@@ -38,6 +38,7 @@ beforeAll(async () => {
 afterAll(async () => {
   await opened?.close();
   copy?.remove();
+  rmSync(`${copy?.folder}-out`, { recursive: true, force: true });
 });
 
 const filled = (text: string): string => {

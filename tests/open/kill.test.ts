@@ -1,4 +1,5 @@
 /** Killing the program at any moment loses nothing that was typed more than a second before, and never leaves half a recipe. */
+import { writeFileSync } from "node:fs";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { checksumOf } from "../../src/open/recipe-file.ts";
@@ -46,7 +47,6 @@ describe("killed at any moment", () => {
           const lost = sent.slice(found + 1);
           expect(lost.filter(({ isSaved }) => isSaved)).toEqual([]);
           expect(lost.filter(({ at }) => at < killedAt - 1000)).toEqual([]);
-          const { writeFileSync } = await import("node:fs");
           writeFileSync(copy.recipe, original);
         }),
         { numRuns: TIMES, endOnFailure: true },

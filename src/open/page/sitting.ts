@@ -169,7 +169,10 @@ export class Sitting {
     if (edit && !(value === "" && !this.fields.isThere(now, path))) {
       this.editor.edit(edit, path !== this.field || isDone);
       this.field = path;
-    }
+    } else if (!edit && this.fields.of(now, path).trim() !== value)
+      this.notice(
+        "The text cannot take this in while its measures cannot be read: put right what its messages say.",
+      );
     if (isDone) this.field = "";
     return this.waiting === undefined ? this.booklet.make(this.editor.text) : this.make();
   }
@@ -246,7 +249,7 @@ export class Sitting {
         },
         takeTheirs: () => {
           done();
-          if (theirs) this.takeFile(theirs);
+          if (theirs) void this.takeTheirs(theirs);
         },
         keepMine: (text) => {
           done();
@@ -257,6 +260,12 @@ export class Sitting {
     this.layout.page.classList.add("has-conflict");
     this.layout.notices.after(this.conflict.section);
     this.conflict.section.querySelector<HTMLElement>("h2")?.focus();
+  }
+
+  /** The file's, as it is by now. */
+  private async takeTheirs(theirs: Version): Promise<void> {
+    const answer = await fetchRecipe();
+    this.takeFile(answer?.recipe ?? theirs);
   }
 
   /** The maker's own goes into the file; the file's is kept beside it first. */
