@@ -6,7 +6,6 @@ import {
   type Diagnostic,
   lintGutter,
   lintKeymap,
-  nextDiagnostic,
   previousDiagnostic,
   setDiagnostics,
 } from "@codemirror/lint";
@@ -75,7 +74,9 @@ export class Editor {
           highlightActiveLineGutter(),
           highlightSelectionMatches(),
           lintGutter(),
-          autocompletion({ override: [...ways.complete] }),
+          // Room below for what is offered at the cursor.
+          EditorView.scrollMargins.of(() => ({ bottom: 90 })),
+          autocompletion({ override: [...ways.complete], icons: false }),
           keymap.of([
             { key: "Shift-F8", run: previousDiagnostic },
             ...completionKeymap,
@@ -132,9 +133,15 @@ export class Editor {
     redo(this.view);
   }
 
-  nextMessage(): void {
-    this.view.focus();
-    nextDiagnostic(this.view);
+  /** Does something that changes how much of the text is seen; the cursor stays in sight if it was. */
+  inSight(what: () => void): void {
+    const { view } = this;
+    const { head } = view.state.selection.main;
+    const at = view.coordsAtPos(head);
+    const seen = view.scrollDOM.getBoundingClientRect();
+    const isSeen = at !== null && at.top >= seen.top && at.bottom <= seen.bottom;
+    what();
+    if (isSeen) view.dispatch({ effects: EditorView.scrollIntoView(head, { y: "nearest", yMargin: 24 }) });
   }
 
   /** Goes to a message's place. */

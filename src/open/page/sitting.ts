@@ -146,10 +146,11 @@ export class Sitting {
     if (text !== this.editor.text) return;
     const { messages } = this.booklet.desk.examine(text, (path) => this.photos.find(path));
     this.editor.show(messages);
-    listMessages(this.layout.messages, messages, (message) => {
+    const go = (message: Message): void => {
       this.layout.showText();
       this.editor.go(message);
-    });
+    };
+    this.editor.inSight(() => listMessages(this.layout.messages, messages, go));
   }
 
   /** Photographs that are asked for and not here yet; true when some came. */
@@ -294,7 +295,10 @@ export class Sitting {
     const { kept } = this.project;
     const [newest] = kept.slice(-1);
     if (newest === undefined) return;
-    const words = `Beside the recipe ${kept.length === 1 ? "an earlier version is kept" : `${kept.length} earlier versions are kept`}, last ${newest}.`;
+    const words =
+      kept.length === 1
+        ? `An earlier version is kept beside the recipe: ${newest}.`
+        : `${kept.length} earlier versions are kept beside the recipe, the last as ${newest}.`;
     const look = button(document, "Compare", async () => {
       const version = await fetchKept(newest);
       if (!version || this.conflict) return;
