@@ -10,7 +10,8 @@ export class BookletSide {
   readonly desk = new Desk();
   private frame: Frame | undefined;
   private last: Booklet | undefined;
-  private isCurrent = false;
+  /** The text that the booklet was made of, while it is the last one that was tried. */
+  private madeOf: string | undefined;
   private readonly stale: (text: string) => void;
 
   /** @param stale says why the booklet is not that of the text; "" when it is */
@@ -25,9 +26,9 @@ export class BookletSide {
     this.frame = made;
   }
 
-  /** The measures as the text writes them, while the booklet is that of the text. */
-  get written(): Block | undefined {
-    return this.isCurrent ? this.last?.plan.recipe.written : undefined;
+  /** The measures as a text writes them, where the booklet is that of this text. */
+  written(text: string): Block | undefined {
+    return this.madeOf === text ? this.last?.plan.recipe.written : undefined;
   }
 
   get plan(): Plan | undefined {
@@ -37,7 +38,7 @@ export class BookletSide {
   /** Makes and shows the booklet of a text; gives what is wrong with it, as far as that shows at once. */
   make(text: string): readonly Message[] {
     const { booklet, messages } = this.desk.make(text);
-    this.isCurrent = booklet !== undefined;
+    this.madeOf = booklet ? text : undefined;
     if (booklet) this.show(booklet);
     const errors = messages.filter(({ level }) => level === "error");
     this.stale(

@@ -85,7 +85,10 @@ export class Sitting {
     this.booklet.begin(frame, {
       change: (path, text, isDone) => this.change(path, text, isDone),
       working: (name) => this.booklet.plan && workingOf(this.booklet.plan, name),
-      text: (path) => this.fields.of(this.editor.text, path, this.booklet.written),
+      text: (path) => {
+        const { text } = this.editor;
+        return this.fields.of(text, path, this.booklet.written(text));
+      },
       readIn: (units) => {
         this.booklet.desk.readIn(units);
         this.booklet.desk.markFrom(this.editor.text);
