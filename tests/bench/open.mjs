@@ -52,7 +52,11 @@ export async function openUpdates(program, folder, count = 200) {
         contentDocument.body.offsetHeight;
         globalThis.times.push(performance.now() - key);
         key = undefined;
-      }).observe(contentDocument.querySelector("main"), { subtree: true, childList: true, characterData: true });
+      }).observe(contentDocument.querySelector("main"), {
+        subtree: true,
+        childList: true,
+        characterData: true,
+      });
     });
     const typed = async (find, keyOf, before = []) => {
       await page.locator(".cm-content").focus();
@@ -80,7 +84,9 @@ export async function openUpdates(program, folder, count = 200) {
     await page.evaluate(() => document.querySelector(".cm-scroller").scrollTo(0, 900));
     await page.waitForTimeout(300);
     const letters = "a wide and quiet word ";
-    const sentences = await typed("walking out", (i) => (letters[i % letters.length] === " " ? "Space" : letters[i % letters.length]));
+    const sentences = await typed("walking out", (i) =>
+      letters[i % letters.length] === " " ? "Space" : letters[i % letters.length],
+    );
     return { measures, sentences };
   } finally {
     await browser.close();

@@ -25,6 +25,7 @@ beforeEach(async () => {
   opened = await openHere(copy);
 });
 afterEach(async () => {
+  await Promise.all(browser.contexts().map((context) => context.close()));
   await opened?.close();
   copy?.remove();
 });

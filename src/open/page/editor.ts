@@ -53,7 +53,7 @@ export const common = (nonce: string, label: string): Extension => [
   highlightSpecialChars(),
   drawSelection(),
   recipeLanguage(),
-  EditorView.contentAttributes.of({ "aria-label": label }),
+  EditorView.contentAttributes.of({ "aria-label": label, tabindex: "0" }),
 ];
 
 export class Editor {
