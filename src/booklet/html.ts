@@ -18,6 +18,8 @@ export type Prints = ReadonlyMap<string, string>;
 /** A booklet to compare with: what each chapter printed, each value's text, each drawing. */
 export interface Before {
   readonly chapters: ReadonlyMap<string, Prints>;
+  /** What the maker's own texts printed, by their shape, where she may change them: one that is not here is not compared. */
+  readonly texts?: ReadonlyMap<Shape, Prints>;
   readonly values: ReadonlyMap<string, string>;
   /** By folder and name: `figures/balance`. */
   readonly figures: ReadonlyMap<string, Figure>;
@@ -39,7 +41,7 @@ export interface ChapterNodes {
 
 /** One chapter as HTML nodes. Throws TemplateError when it asks for what is not there. */
 export function chapterNodes(name: string, shape: Shape, making: Making): ChapterNodes {
-  const maker = new NodeMaker(making, making.before?.chapters.get(name));
+  const maker = new NodeMaker(making, making.before?.texts?.get(shape) ?? making.before?.chapters.get(name));
   try {
     return { node: shapeChapter(name, fillShape(shape, making.context, maker)), prints: maker.prints };
   } catch (error) {

@@ -15,6 +15,7 @@ import { apart } from "./notebook/repeated-figures.ts";
 import { sectionsOf } from "./notebook/sections.ts";
 import type { Worked } from "./notebook/work.ts";
 import { type Drawn, PartsMemory } from "./parts-memory.ts";
+import type { Shape } from "./shape/tree.ts";
 import type { Context } from "./template/evaluate.ts";
 
 export interface Parts {
@@ -27,6 +28,8 @@ export interface Parts {
   readonly nodes: readonly Element[];
   readonly contents: Element;
   readonly prints: ReadonlyMap<string, Prints>;
+  /** The maker's own texts: their shapes by the name of their section. */
+  readonly texts: ReadonlyMap<string, Shape>;
 }
 
 /** The maker's own part: her notebook, and what stands in the page for each photograph. */
@@ -53,10 +56,13 @@ export function bookletParts(
   const { plan } = worked;
   const { figures, guides, context } = memory.drawn(worked, () => drawn(worked));
   const prints = new Map<string, Prints>();
+  const texts = new Map<string, Shape>();
   const made = sectionsOf(plan, notebook, context).map(({ name, isNote, own }) => {
     const shape = own?.shape ?? shapes[name] ?? [];
-    const section = memory.section([name, shape, isNote, worked, before, own && pictures], () => {
-      const made = chapterNodes(name, shape, { plan, context, figures, guides, before });
+    if (own) texts.set(name, shape);
+    const was = own && before?.texts && !before.texts.has(shape) ? undefined : before;
+    const section = memory.section([name, shape, isNote, worked, was, own && pictures], () => {
+      const made = chapterNodes(name, shape, { plan, context, figures, guides, before: was });
       const children = own ? withPhotographs(made.node.children, pictures) : made.node.children;
       if (isNote) return { ...made, node: asNote({ ...made.node, children }) };
       const fields = chapterFields(name, plan);
@@ -66,7 +72,7 @@ export function bookletParts(
     return section.node;
   });
   const nodes = notebook.body ? apart(made) : made;
-  return { figures, guides, context, nodes, contents: contents(nodes), prints };
+  return { figures, guides, context, nodes, contents: contents(nodes), prints, texts };
 }
 
 function drawn(worked: Worked): Drawn {

@@ -46,7 +46,10 @@ export async function openUpdates(program, folder, count = 200) {
       const { contentDocument } = document.querySelector("iframe");
       globalThis.times = [];
       let key;
-      document.addEventListener("keydown", ({ timeStamp }) => void (key = timeStamp), true);
+      const fell = ({ timeStamp }) => {
+        key = timeStamp;
+      };
+      document.addEventListener("keydown", fell, true);
       new MutationObserver(() => {
         if (key === undefined) return;
         contentDocument.body.offsetHeight;
@@ -73,7 +76,7 @@ export async function openUpdates(program, folder, count = 200) {
       const times = [];
       for (let i = 0; i < count + 10; i += 1) {
         for (const key of before) await page.keyboard.press(key);
-        await page.evaluate(() => void (globalThis.times = []));
+        await page.evaluate(() => globalThis.times.splice(0));
         await page.keyboard.press(keyOf(i));
         await page.waitForFunction(() => globalThis.times.length > 0, undefined, { polling: 5 });
         if (i >= 10) times.push(await page.evaluate(() => globalThis.times[0]));

@@ -166,10 +166,12 @@ export class Desk {
   }
 }
 
-/** Chapters in the standard wording only: a text of the maker's own, when she changes it, is not a changed result. */
+/** A text of the maker's own is compared while it stands as it stood: when she changes it, that is no changed result. */
 function beforeOf(plan: Plan, parts: Parts): Before {
+  const own = [...parts.texts].map(([name, shape]) => [shape, parts.prints.get(name) ?? new Map()] as const);
   return {
-    chapters: new Map([...parts.prints].filter(([name]) => !name.startsWith("note-"))),
+    chapters: new Map([...parts.prints].filter(([name]) => !parts.texts.has(name))),
+    texts: new Map(own),
     values: new Map([...plan.values].map(([name, { shown }]) => [name, shown])),
     figures: new Map([
       ...[...parts.figures].map(([name, figure]) => [`figures/${name}`, figure] as const),
