@@ -32,7 +32,7 @@ const HELP: readonly (readonly [keys: string, words: string])[] = [
 ];
 
 export function layOut(root: HTMLElement, name: string, buttons: Buttons): Layout {
-  const saving = make(document, "p", { class: "saving", role: "status" });
+  const saving = make(document, "p", { class: "saving" });
   const editor = make(document, "div", { class: "editor" });
   const messages = make(document, "div", { class: "messages" });
   const stale = make(document, "p", { class: "stale", role: "status", hidden: true });
@@ -99,6 +99,9 @@ export function layOut(root: HTMLElement, name: string, buttons: Buttons): Layou
     say: (text, isBad) => {
       if (saving.textContent !== text) saving.textContent = text;
       saving.classList.toggle("bad", isBad);
+      // That all goes well is not spoken at every key.
+      if (isBad) saving.setAttribute("role", "alert");
+      else saving.removeAttribute("role");
     },
     stale: (text) => {
       if (stale.textContent !== text) stale.textContent = text;
