@@ -1,6 +1,5 @@
 /** The command line: arguments in, exit code out. 0 done, 1 the recipe has errors, 2 wrong use, 3 the machine failed. */
 import version from "plainwork:version";
-import { open } from "./open/open.ts";
 import { atPath, buildProject, checkProject, type Outcome, outcomeText } from "./shelf/build.ts";
 import { writeCatalogue } from "./shelf/catalogue.ts";
 import { findChromium } from "./shelf/chromium.ts";
@@ -46,7 +45,11 @@ export async function main(argv: readonly string[], world: World): Promise<numbe
       else world.out(HELP);
       return first === undefined ? 2 : 0;
     }
-    if (first === "open") return await open(argv.slice(1), world);
+    if (first === "open") {
+      // Apart, so that no other command waits for the server's parts of Node.
+      const { open } = await import("./open/open.ts");
+      return await open(argv.slice(1), world);
+    }
     if (first === "new") return await newProject(argv.slice(1), world);
     return run(readArguments(argv), world);
   } catch (error) {
