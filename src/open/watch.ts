@@ -38,7 +38,10 @@ export function watchProject(recipe: string, on: Watched): () => void {
   const folders = ["templates", "photos"].map((name) => join(folder, name));
   const states = () => ({
     recipe: stateOf(recipe),
-    beside: [stateOf(join(folder, "evidence.csv")), ...folders.map(stateOfFolder)].join("\n\n"),
+    beside: [
+      ...["evidence.csv", "as-made.yaml"].map((name) => stateOf(join(folder, name))),
+      ...folders.map(stateOfFolder),
+    ].join("\n\n"),
   });
   let before = states();
   const look = (): void => {

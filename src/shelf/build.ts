@@ -1,13 +1,18 @@
 /** Reads, solves and writes one project; the messages carry the path as the user gave it. */
 import { dirname, join } from "node:path";
+import version from "plainwork:version";
 import { makeBooklet, type Own } from "../booklet/booklet.ts";
 import { examine } from "../booklet/examine.ts";
+import type { FoundFile } from "../booklet/notebook/photographs.ts";
+import type { Paces } from "../recipe/as-made/pace.ts";
 import { type Message, messageText } from "../recipe/message.ts";
 import type { Plan } from "../solve/plan.ts";
+import { carried, sealed } from "./carried.ts";
 import type { Project } from "./find.ts";
+import { Neighbours } from "./neighbours.ts";
 import { placeFolder } from "./place.ts";
 import { PrintError, type Printing, printBooklet } from "./print.ts";
-import { findPhotograph, RECIPE_FILE, readProjectFiles } from "./project-files.ts";
+import { findPhotograph, type ProjectFiles, RECIPE_FILE, readProjectFiles } from "./project-files.ts";
 import type { World } from "./world.ts";
 
 export interface Outcome {
@@ -24,34 +29,63 @@ export interface Outcome {
   readonly notPrinted?: string;
 }
 
-/** Reads a recipe and all that stands beside it and works it out; writes nothing. Every error is found, not only the first. */
-export function checkProject(world: World, project: Project): Outcome {
+/**
+ * Reads a recipe and all that stands beside it and works it out; writes nothing. Every error is found, not only the first.
+ *
+ * @param neighbours the garments beside it, whose records give the maker's pace; one for all projects of a run
+ */
+export function checkProject(world: World, project: Project, neighbours = new Neighbours(world)): Outcome {
   const files = readProjectFiles(world, project);
-  const { recipe, evidence, templates } = files;
+  const { recipe, evidence, asMade, templates } = files;
   const sources = new Map(
-    [recipe, evidence, ...templates].flatMap((file) => (file ? [[file.file, file.text]] : [])),
+    [recipe, evidence, asMade, ...templates].flatMap((file) => (file ? [[file.file, file.text]] : [])),
   );
-  if (!recipe) return { project, sources, messages: files.messages };
-  const found = examine(RECIPE_FILE, recipe.text, files, (path) => findPhotograph(world, project, path));
-  return { project, sources, ...found, messages: [...files.messages, ...found.messages] };
+  const { paces, messages } = neighbours.pacesFor(project);
+  const all = { ...files, messages: [...files.messages, ...messages] };
+  const find = (path: string): FoundFile => findPhotograph(world, project, path);
+  const found = recipe ? examined(recipe.text, all, paces, find) : { messages: files.messages };
+  return { project, sources, ...found };
+}
+
+type Examined = Pick<Outcome, "messages" | "plan" | "own">;
+
+/** What files come to; photographs are found by their path, or passed over. */
+export function examined(
+  text: string,
+  files: ProjectFiles,
+  paces: Paces,
+  find?: (path: string) => FoundFile,
+): Examined {
+  const found = examine(RECIPE_FILE, text, { ...files, paces }, find);
+  const messages = [...files.messages, ...found.messages];
+  const { plan, own, values } = found;
+  if (!plan || !own || !values) return { messages };
+  return { messages, plan, own: { ...own, source: carried({ files, paces, values, version }) } };
 }
 
 /**
  * Builds a project into `out`, and prints it where a browser is given. With errors nothing is written and an older booklet
  * stays as it was; a booklet that could not be printed is whole without its PDF files.
  */
-export function buildProject(world: World, project: Project, out: string, printing?: Printing): Outcome {
-  const outcome = checkProject(world, project);
+export function buildProject(
+  world: World,
+  project: Project,
+  out: string,
+  printing?: Printing,
+  neighbours?: Neighbours,
+): Outcome {
+  const outcome = checkProject(world, project, neighbours);
   const { plan, own } = outcome;
   if (!plan || !own) return outcome;
   const booklet = makeBooklet(plan, own);
-  const files = new Map<string, string | Uint8Array>(booklet);
+  const page = sealed(booklet.get("booklet.html") as string);
+  const files = new Map<string, string | Uint8Array>(booklet).set("booklet.html", page);
   for (const { path, bytes } of own.photographs.values()) files.set(path, bytes);
   let printed: Pick<Outcome, "printed" | "notPrinted"> = {};
   if (printing) {
     try {
       const folder = join(out, `${project.name}.printing-${world.unique}`);
-      const pdfs = printBooklet(world, booklet.get("booklet.html") as string, folder, printing);
+      const pdfs = printBooklet(world, page, folder, printing);
       for (const [file, bytes] of pdfs) files.set(file, bytes);
       printed = { printed: [...pdfs.keys()] };
     } catch (error) {

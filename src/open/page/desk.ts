@@ -3,7 +3,7 @@
  * its own section is, with another measure everything that follows from the measures.
  */
 import type { Element } from "hast";
-import { type Beside, type Examined, examine } from "../../booklet/examine.ts";
+import { type Beside, type Examined, examine, recordedBeside } from "../../booklet/examine.ts";
 import { measuresSection } from "../../booklet/fields.ts";
 import type { Before } from "../../booklet/html.ts";
 import { html } from "../../booklet/nodes.ts";
@@ -147,7 +147,10 @@ export class Desk {
     if (last && last.text === front && last.beside === beside && last.units === units) return last;
     const read = readRecipe(RECIPE, text, beside.evidence);
     const reading = read.recipe && units !== "" && units !== read.recipe.show ? READINGS[units] : undefined;
-    const solved = read.recipe && !failed(read.messages) ? solve(read.recipe, reading) : { messages: [] };
+    const solved =
+      read.recipe && !failed(read.messages)
+        ? solve({ ...read.recipe, recorded: recordedBeside(beside).recorded }, reading)
+        : { messages: [] };
     const messages = [...read.messages, ...solved.messages];
     this.front = { text: front, beside, units, messages, ...(solved.plan ? { plan: solved.plan } : {}) };
     return this.front;
