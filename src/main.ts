@@ -6,6 +6,7 @@ import { findChromium } from "./shelf/chromium.ts";
 import { findProjects, UsageError } from "./shelf/find.ts";
 import { newProject } from "./shelf/new.ts";
 import { BY_HAND, notPrinted } from "./shelf/not-printed.ts";
+import { isBuilt, isWhole } from "./shelf/outcome.ts";
 import { NotOursError } from "./shelf/place.ts";
 import type { Paper } from "./shelf/print.ts";
 import type { World } from "./shelf/world.ts";
@@ -14,7 +15,8 @@ const HELP = `plainwork ${version}: turns a garment recipe into an illustrated i
 
   plainwork build <recipe or folder>… [--out DIR] [--json]   write the booklets (DIR: output)
           [--pdf] [--paper a4|letter]      and print them to PDF: full pages, small pages, guides at true size
-  plainwork check <recipe or folder>… [--json]               read and solve, write nothing
+          [--size NAME]                    of a recipe with sizes only this one; what stands there of the others stays
+  plainwork check <recipe or folder>… [--size NAME] [--json] read and solve, write nothing
   plainwork new <folder> [--title … --waist … …]             asks for a few measures and writes a recipe
   plainwork --version
   plainwork --help
@@ -31,6 +33,8 @@ interface Arguments {
   readonly json: boolean;
   /** The paper to print on, when printing is asked. */
   readonly pdf: Paper | undefined;
+  /** The only size that is wanted. */
+  readonly size: string | undefined;
 }
 
 /** Runs one command; never throws. */
@@ -84,6 +88,7 @@ function readArguments([command, ...rest]: readonly string[]): Arguments {
   let json = false;
   let pdf = false;
   let paper: Paper | undefined;
+  let size: string | undefined;
   for (let i = 0; i < rest.length; i += 1) {
     const word = rest[i] as string;
     const next = (): string | undefined => rest[++i];
@@ -94,6 +99,8 @@ function readArguments([command, ...rest]: readonly string[]): Arguments {
     } else if (isOption("--out", word)) {
       out = wordAfter("--out", word, next, "--out needs a folder after it");
       onlyBuild("--out");
+    } else if (isOption("--size", word)) {
+      size = wordAfter("--size", word, next, "--size needs the name of a size after it");
     } else if (isOption("--paper", word)) {
       const named = wordAfter("--paper", word, next, "--paper needs a4 or letter after it").toLowerCase();
       if (named !== "a4" && named !== "letter")
@@ -105,11 +112,13 @@ function readArguments([command, ...rest]: readonly string[]): Arguments {
   }
   if (paths.length === 0) throw new UsageError(`${command} needs a recipe or a folder`);
   if (paper && !pdf) throw new UsageError("--paper is for printing: write --pdf too");
-  return { command, paths, out, json, pdf: pdf ? (paper ?? "a4") : undefined };
+  return { command, paths, out, json, pdf: pdf ? (paper ?? "a4") : undefined, size };
 }
 
-function run({ command, paths, out, json, pdf }: Arguments, world: World): number {
+function run({ command, paths, out, json, pdf, size }: Arguments, world: World): number {
   const projects = findProjects(world, paths);
+  if (size !== undefined && projects.length > 1)
+    throw new UsageError(`--size is for one recipe, and ${projects.length} are named`);
   const folder = world.resolve(out);
   const browser = pdf && findChromium(world);
   const printing = pdf && browser ? { browser, paper: pdf } : undefined;
@@ -118,12 +127,14 @@ function run({ command, paths, out, json, pdf }: Arguments, world: World): numbe
     const progress = projects.length > 1 && world.terminal && !json;
     if (progress) world.err(`\r\x1b[K${i + 1} of ${projects.length}: ${project.name}`);
     const outcome =
-      command === "build" ? buildProject(world, project, folder, printing) : checkProject(world, project);
+      command === "build"
+        ? buildProject(world, project, folder, printing, size)
+        : checkProject(world, project, size);
     if (progress) world.err("\r\x1b[K");
     outcomes.push(outcome);
-    if (!json) report(world, outcome, command === "build" ? `${out}/${project.name}` : undefined);
+    if (!json) report(world, outcome, command === "build" ? `${out}/${project.name}` : undefined, size);
   });
-  if (command === "build" && outcomes.some(({ plan }) => plan)) {
+  if (command === "build" && outcomes.some(isBuilt)) {
     writeCatalogue(world, folder);
     if (!json && projects.length > 1) world.out(`all garments: ${out}/index.html\n`);
   }
@@ -137,30 +148,43 @@ function run({ command, paths, out, json, pdf }: Arguments, world: World): numbe
     };
     world.out(`${JSON.stringify(told, null, 1)}\n`);
   }
-  if (!outcomes.every(({ plan }) => plan)) return 1;
+  if (!outcomes.every(isWhole)) return 1;
   return fault ? 3 : 0;
 }
 
-/** Says how one recipe went; `written` is its booklet's folder. */
-function report(world: World, outcome: Outcome, written: string | undefined): void {
+/** Says how one recipe went; `written` is its booklet's folder, `only` the one size that was wanted. */
+function report(world: World, outcome: Outcome, written: string | undefined, only: string | undefined): void {
+  const { project, sizes = [] } = outcome;
   const text = outcomeText(outcome);
   if (text !== "") world.err(`${text}\n`);
-  if (!outcome.plan) world.err(`${outcome.project.shown}: not built; an older booklet is left as it was\n`);
-  else if (written) {
-    world.out(`open ${written}/booklet.html\n`);
+  if (!isBuilt(outcome)) {
+    world.err(`${project.shown}: not built; an older booklet is left as it was\n`);
+    return;
+  }
+  for (const { name, plan } of sizes)
+    if (!plan)
+      world.err(`${project.shown}: size ${name} not built; an older booklet of it is left as it was\n`);
+  if (written) {
+    if (sizes.length === 0) world.out(`open ${written}/booklet.html\n`);
+    else if (only === undefined)
+      world.out(`open ${written}/booklet.html (all sizes), ${written}/sizes.html (the table)\n`);
+    for (const { name, folder, plan } of sizes)
+      if (plan) world.out(`open ${written}/${folder}/booklet.html (size ${name})\n`);
+    if (only !== undefined) world.out("the other sizes and the table of all are left as they were\n");
     for (const file of outcome.printed ?? []) world.out(`print ${written}/${file}\n`);
-  } else world.out(`${outcome.project.shown}: no errors\n`);
+  } else if (isWhole(outcome)) world.out(`${project.shown}: no errors\n`);
 }
 
 function outcomeJson(outcome: Outcome) {
-  const { project, plan, messages, printed, notPrinted } = outcome;
+  const { project, messages, sizes: ofSizes, printed, notPrinted } = outcome;
   return {
     recipe: project.shown,
-    ok: plan !== undefined,
+    ok: isWhole(outcome),
+    ...(ofSizes ? { sizes: ofSizes.map(({ name, plan }) => ({ name, ok: plan !== undefined })) } : {}),
     ...(printed ? { printed } : {}),
     ...(notPrinted ? { notPrinted } : {}),
     messages: messages.map((message) => {
-      const { code, level, text, place, expected, hint, path } = atPath(message, project);
+      const { code, level, text, place, expected, hint, path, sizes } = atPath(message, project);
       return {
         code,
         level,
@@ -169,6 +193,7 @@ function outcomeJson(outcome: Outcome) {
         path: path ?? null,
         expected: expected ?? null,
         hint: hint ?? null,
+        ...(sizes ? { sizes } : {}),
       };
     }),
   };

@@ -9,6 +9,7 @@ import {
   style,
   styleHash,
 } from "plainwork:page";
+import { wholeTitle } from "../recipe/recipe.ts";
 import type { Plan } from "../solve/plan.ts";
 import { measuresSection } from "./fields.ts";
 import { howTo } from "./howto.ts";
@@ -28,6 +29,7 @@ const pageData = ({ recipe }: Plan, { notebook, pictures }: OwnPart, main: strin
   return {
     written: recipe.written,
     body: recipe.body,
+    ...(recipe.size === undefined ? {} : { size: recipe.size }),
     ...(recipe.list ? { list: recipe.list } : {}),
     ...(notebook.body || Object.keys(notebook.templates).length > 0 ? { notebook } : {}),
     ...(unseen.length > 0 ? { pictures: Object.fromEntries(unseen) } : {}),
@@ -37,7 +39,7 @@ const pageData = ({ recipe }: Plan, { notebook, pictures }: OwnPart, main: strin
 /** The page's HTML. Deterministic: same plan and chapters, same bytes. */
 export function bookletPage(plan: Plan, parts: Parts, version: string, own: OwnPart): string {
   const main = nodesToHtml(parts.nodes);
-  const title = escapeHtml(plan.recipe.title);
+  const title = escapeHtml(wholeTitle(plan.recipe));
   const styles = [styleHash, ...paperHashes()].map((hash) => `'${hash}'`).join(" ");
   const policy = `default-src 'none'; script-src '${scriptHash}' '${coreHash}'; style-src ${styles}; img-src data:; base-uri 'none'; form-action 'none'`;
   return [

@@ -1,100 +1,133 @@
-/** Reads, solves and writes one project; the messages carry the path as the user gave it. */
+/** Reads, solves and writes one project, in all its sizes; the messages carry the path as the user gave it. */
 import { dirname, join } from "node:path";
 import { makeBooklet, type Own } from "../booklet/booklet.ts";
-import { writeSections } from "../booklet/notebook/compose.ts";
-import { ownContext } from "../booklet/notebook/own-context.ts";
 import { readPhotographs } from "../booklet/notebook/photographs.ts";
 import { readNotebook } from "../booklet/notebook/read.ts";
-import { work } from "../booklet/notebook/work.ts";
-import { figuresOf } from "../figure/index.ts";
 import { frontMatter } from "../recipe/front-matter.ts";
 import { Source } from "../recipe/lines.ts";
 import { type Message, messageText } from "../recipe/message.ts";
 import { readRecipe } from "../recipe/read.ts";
-import type { Plan } from "../solve/plan.ts";
-import { solve } from "../solve/solve.ts";
-import type { Project } from "./find.ts";
+import { examinedSizes } from "./examine-sizes.ts";
+import { type Project, UsageError } from "./find.ts";
+import { failed, isBuilt, type Outcome } from "./outcome.ts";
 import { placeFolder } from "./place.ts";
 import { PrintError, type Printing, printBooklet } from "./print.ts";
 import { findPhotograph, type ProjectFiles, RECIPE_FILE, readProjectFiles } from "./project-files.ts";
+import { filesOfSet, keptFiles, SET_FILE } from "./sizes.ts";
+import { workedOut } from "./worked-out.ts";
 import type { World } from "./world.ts";
 
-export interface Outcome {
-  readonly project: Project;
-  readonly messages: readonly Message[];
-  readonly plan?: Plan;
-  /** The notebook and its photographs, once the plan is there. */
-  readonly own?: Own;
-  /** Texts of the project's files by their path beside the recipe, for showing lines. */
-  readonly sources: ReadonlyMap<string, string>;
-  /** The PDF files that were printed, when that was asked. */
-  readonly printed?: readonly string[];
-  /** Why they were not. */
-  readonly notPrinted?: string;
-}
+export type { Outcome } from "./outcome.ts";
 
-/** Reads a recipe and all that stands beside it and works it out; writes nothing. Every error is found, not only the first. */
-export function checkProject(world: World, project: Project): Outcome {
+/**
+ * Reads a recipe and all that stands beside it and works it out; writes nothing. Every error is found, not only the first.
+ *
+ * @param only the name of the only size wanted; throws UsageError where the recipe has no such size
+ */
+export function checkProject(world: World, project: Project, only?: string): Outcome {
   const files = readProjectFiles(world, project);
   const { recipe, evidence, templates } = files;
   const sources = new Map(
     [recipe, evidence, ...templates].flatMap((file) => (file ? [[file.file, file.text]] : [])),
   );
-  const found = recipe ? examined(world, project, recipe.text, files) : { messages: files.messages };
+  const found = recipe ? examined(world, project, recipe.text, files, only) : { messages: files.messages };
   return { project, sources, ...found };
 }
 
-type Examined = Pick<Outcome, "messages" | "plan" | "own">;
+type Examined = Pick<Outcome, "messages" | "plan" | "own" | "sizes">;
 
-function examined(world: World, project: Project, text: string, files: ProjectFiles): Examined {
+function examined(
+  world: World,
+  project: Project,
+  text: string,
+  files: ProjectFiles,
+  only?: string,
+): Examined {
   const read = readRecipe(RECIPE_FILE, text, files.evidence);
   const front = frontMatter(new Source(RECIPE_FILE, text));
   const body = "body" in front ? front.body : { text: "", line: 1 };
   const { notebook, messages: ofNotebook } = readNotebook(RECIPE_FILE, body, files.templates);
   const pictures = readPhotographs(notebook.photographs, (path) => findPhotograph(world, project, path));
-  const messages = [...files.messages, ...read.messages, ...ofNotebook, ...pictures.messages];
-  if (!read.recipe || failed(read.messages)) return { messages };
+  const beside = [...files.messages, ...ofNotebook, ...pictures.messages];
+  const own: Own = { notebook, photographs: pictures.photographs };
+  if (read.sizes) return examinedSizes(read.sizes, read.messages, { own, beside, project, only });
 
-  const solved = solve(read.recipe);
-  messages.push(...solved.messages);
-  if (!solved.plan) return { messages };
-  const worked = work(solved.plan, notebook);
-  messages.push(...worked.messages);
-  if (failed(messages)) return { messages };
-
-  const titles = Object.fromEntries(figuresOf(worked.plan).map((name) => [name, name]));
-  messages.push(...writeSections(worked, notebook, ownContext(worked, titles)).messages);
-  if (failed(messages)) return { messages };
-  return { messages, plan: solved.plan, own: { notebook, photographs: pictures.photographs } };
+  if (read.recipe && only !== undefined) throw new UsageError(noSizes(project, only));
+  const found = read.recipe ? workedOut(read.recipe, notebook) : { messages: [] };
+  const messages = [
+    ...files.messages,
+    ...read.messages,
+    ...ofNotebook,
+    ...pictures.messages,
+    ...found.messages,
+  ];
+  return "plan" in found && !failed(messages) ? { messages, plan: found.plan, own } : { messages };
 }
 
-const failed = (messages: readonly Message[]): boolean => messages.some(({ level }) => level === "error");
+const noSizes = ({ shown }: Project, only: string): string =>
+  `${shown} has no sizes, so it cannot be built in size "${only}": leave --size out`;
 
 /**
  * Builds a project into `out`, and prints it where a browser is given. With errors nothing is written and an older booklet
- * stays as it was; a booklet that could not be printed is whole without its PDF files.
+ * stays as it was; a booklet that could not be printed is whole without its PDF files. Sizes that do not work out keep the
+ * booklets they had, and do not keep the others back.
+ *
+ * @param only the name of the only size to build; whatever else stands in the project's folder stays as it is
  */
-export function buildProject(world: World, project: Project, out: string, printing?: Printing): Outcome {
-  const outcome = checkProject(world, project);
+export function buildProject(
+  world: World,
+  project: Project,
+  out: string,
+  printing?: Printing,
+  only?: string,
+): Outcome {
+  const outcome = checkProject(world, project, only);
   const { plan, own } = outcome;
-  if (!plan || !own) return outcome;
-  const booklet = makeBooklet(plan, own);
-  const files = new Map<string, string | Uint8Array>(booklet);
-  for (const { path, bytes } of own.photographs.values()) files.set(path, bytes);
-  let printed: Pick<Outcome, "printed" | "notPrinted"> = {};
-  if (printing) {
-    try {
-      const folder = join(out, `${project.name}.printing-${world.unique}`);
-      const pdfs = printBooklet(world, booklet.get("booklet.html") as string, folder, printing);
-      for (const [file, bytes] of pdfs) files.set(file, bytes);
-      printed = { printed: [...pdfs.keys()] };
-    } catch (error) {
-      if (!(error instanceof PrintError)) throw error;
-      printed = { notPrinted: error.message };
-    }
+  if (!own || !isBuilt(outcome)) return outcome;
+  const files = new Map<string, string | Uint8Array>();
+  const put = (made: ReadonlyMap<string, string>, folder = ""): void => {
+    for (const [file, text] of made) files.set(`${folder}${file}`, text);
+    for (const { path, bytes } of own.photographs.values()) files.set(`${folder}${path}`, bytes);
+  };
+  if (plan) put(makeBooklet(plan, own));
+  else {
+    const folder = join(out, project.name);
+    for (const [file, bytes] of keptFiles(world, folder, outcome, only)) files.set(file, bytes);
+    for (const size of outcome.sizes ?? [])
+      if (size.plan) put(makeBooklet(size.plan, own), `${size.folder}/`);
+    const ofAll = filesOfSet(outcome, own);
+    if (only === undefined) put(ofAll);
+    else if (!files.has(SET_FILE)) files.set(SET_FILE, ofAll.get(SET_FILE) as string);
   }
+  const printed = printing ? printAll(world, files, join(out, project.name), printing) : {};
   placeFolder(world, out, project.name, files);
   return { ...outcome, ...printed };
+}
+
+/** Prints every booklet that was made now, and puts the PDF files beside them. */
+function printAll(
+  world: World,
+  files: Map<string, string | Uint8Array>,
+  target: string,
+  printing: Printing,
+): Pick<Outcome, "printed" | "notPrinted"> {
+  const printed: string[] = [];
+  try {
+    for (const [file, text] of [...files]) {
+      if (typeof text !== "string" || !/(?:^|\/)booklet\.html$/.test(file)) continue;
+      const pdfs = printBooklet(world, text, `${target}.printing-${world.unique}`, printing);
+      for (const [pdf, bytes] of pdfs) {
+        const path = file.replace(/booklet\.html$/, pdf);
+        files.set(path, bytes);
+        printed.push(path);
+      }
+    }
+    return { printed };
+  } catch (error) {
+    if (!(error instanceof PrintError)) throw error;
+    for (const path of printed) files.delete(path);
+    return { notPrinted: error.message };
+  }
 }
 
 /** An outcome's messages as text, each with its place by the path the user gave. */

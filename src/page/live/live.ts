@@ -20,6 +20,8 @@ export interface PageData {
   readonly written: Data;
   readonly body: Recipe["body"];
   readonly list?: EvidenceText;
+  /** Which size it is, where it is one of a set. */
+  readonly size?: string;
   /** What the maker wrote below the front matter; not there for the standard booklet. */
   readonly notebook?: Notebook;
   /** Photographs that are asked for and not shown in the page as published. */
@@ -66,7 +68,7 @@ export class Live {
 
   private outcome(changes: Changes, units: Units, before?: Before): Outcome {
     const tree = treeOf(changed(this.data.written, changes));
-    const read = recipeFromTree(tree, NOWHERE, this.data.body, this.data.list);
+    const read = recipeFromTree(tree, NOWHERE, this.data.body, this.data.list, this.data.size);
     if (!read.recipe) return { messages: read.messages };
     const solved = solve(read.recipe, this.reading(read.recipe, units));
     const messages = [...read.messages, ...solved.messages];

@@ -1,0 +1,84 @@
+/** Everything that is published of a garment's sizes together: one booklet, one table. Each size's own booklet is made as any other. */
+import version from "plainwork:version";
+import { contents } from "../contents.ts";
+import { escapeMarkdown } from "../escape.ts";
+import { pictureOf } from "../html.ts";
+import { escapedMarks } from "../marks.ts";
+import { writeSections } from "../notebook/compose.ts";
+import { asNote } from "../notebook/note.ts";
+import { apart } from "../notebook/repeated-figures.ts";
+import { work } from "../notebook/work.ts";
+import { bookletParts, type Parts } from "../parts.ts";
+import { chaptersOfSet, type SetChapter, sizesMarkdown } from "./chapters.ts";
+import { setJson } from "./json.ts";
+import type { Around } from "./merge.ts";
+import { type Drawings, setChapterNodes } from "./nodes.ts";
+import { setPage } from "./page.ts";
+import type { SizeSet } from "./set.ts";
+
+/** The files of a set: booklet.html, booklet.md, sizes.html, sizes.md, sizes.json. */
+export function makeSet(set: SizeSet): ReadonlyMap<string, string> {
+  const made = set.sizes.map(({ plan }) => {
+    // The words of all sizes name none.
+    const { size: _, ...recipe } = plan.recipe;
+    const worked = work({ ...plan, recipe }, set.notebook);
+    const parts = bookletParts(worked, undefined, { notebook: set.notebook, pictures: set.pictures });
+    return { parts, sections: writeSections(worked, set.notebook, parts.context).sections };
+  });
+  const around = aroundOf(
+    set,
+    made.map(({ parts }) => parts),
+  );
+  const chapters = chaptersOfSet(
+    set,
+    made.map(({ sections }) => sections),
+    around,
+  );
+  const drawings: Drawings = {
+    find: (folder, path) => {
+      const parts = made[set.sizes.findIndex((size) => size.folder === folder)]?.parts;
+      const [, kind, name] = /^(figures|guides)\/(.*)$/.exec(path) ?? [];
+      return parts?.[kind as "figures" | "guides"].get(name ?? "");
+    },
+  };
+  const nodes = chapters.map((chapter) => {
+    const section = setChapterNodes(chapter, set, drawings);
+    return chapter.isNote ? asNote(section) : section;
+  });
+  const main = set.notebook.body ? apart(nodes) : nodes;
+  const table = setChapterNodes({ name: "sizes", ...tableChapter(set) }, set, drawings);
+  return new Map([
+    ["booklet.html", setPage(set, set.title, [contents(main)], main)],
+    ["booklet.md", escapedMarks(markdownOf(set, chapters))],
+    ["sizes.html", setPage(set, `${set.title}: the sizes`, [], [table])],
+    ["sizes.md", escapedMarks(`${sizesMarkdown(set)}\n`)],
+    ["sizes.json", `${JSON.stringify(setJson(set, version), null, 1)}\n`],
+  ]);
+}
+
+const markdownOf = ({ title }: SizeSet, chapters: readonly SetChapter[]): string =>
+  [`# ${escapeMarkdown(title)}`, ...chapters.map(({ markdown }) => markdown)].join("\n\n").concat("\n");
+
+/** The table's page has its title above it. */
+const tableChapter = (set: SizeSet) => ({ markdown: sizesMarkdown(set).replace(/^# .*\n\n/, ""), rows: [] });
+
+function aroundOf(set: SizeSet, parts: readonly Parts[]): Around {
+  const middle = Math.floor((set.sizes.length - 1) / 2);
+  const pictures = parts.map(
+    ({ figures }) => new Map([...figures].map(([name, one]) => [name, pictureOf(one)])),
+  );
+  return {
+    names: set.sizes,
+    about: (name) =>
+      set.sizes.map(({ plan }) => plan.values.get(name)?.about).find((about) => about !== undefined),
+    drawing: (line, path, sizes) => {
+      const of = sizes.includes(middle) ? middle : (sizes[0] as number);
+      const { name, folder } = set.sizes[of] as SizeSet["sizes"][number];
+      const figure = /^figures\/([\w-]+)\.svg$/.exec(path)?.[1];
+      if (figure === undefined) return line;
+      const isSame = sizes.every((size) => pictures[size]?.get(figure) === pictures[of]?.get(figure));
+      const said = isSame ? "" : `, drawn for size ${escapeMarkdown(name)}`;
+      return line.replace(/\]\([^)]*\)$/, `${said}](${encodeURI(folder)}/${path})`);
+    },
+  };
+}
