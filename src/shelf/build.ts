@@ -34,7 +34,7 @@ export function checkProject(world: World, project: Project, only?: string): Out
   return { project, sources, ...found };
 }
 
-type Examined = Pick<Outcome, "messages" | "plan" | "own" | "sizes">;
+type Examined = Pick<Outcome, "messages" | "plan" | "own" | "sizes" | "base">;
 
 function examined(
   world: World,
@@ -50,7 +50,10 @@ function examined(
   const pictures = readPhotographs(notebook.photographs, (path) => findPhotograph(world, project, path));
   const beside = [...files.messages, ...ofNotebook, ...pictures.messages];
   const own: Own = { notebook, photographs: pictures.photographs };
-  if (read.sizes) return examinedSizes(read.sizes, read.messages, { own, beside, project, only });
+  if (read.sizes) {
+    const found = examinedSizes(read.sizes, read.messages, { own, beside, project, only });
+    return read.recipe ? { ...found, base: read.recipe } : found;
+  }
 
   if (read.recipe && only !== undefined) throw new UsageError(noSizes(project, only));
   const found = read.recipe ? workedOut(read.recipe, notebook) : { messages: [] };

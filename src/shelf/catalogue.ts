@@ -2,6 +2,7 @@
 import { join } from "node:path";
 import { escapeMarkdown } from "../booklet/escape.ts";
 import { placeFile } from "./place.ts";
+import { SET_FILE } from "./sizes.ts";
 import type { World } from "./world.ts";
 
 interface Entry {
@@ -16,6 +17,7 @@ interface Entry {
 /** The parts of plan.json that the list reads. */
 interface ListedPlan {
   readonly recipe: string;
+  readonly size?: string | null;
   readonly values: Record<string, { shown: string } | undefined>;
 }
 
@@ -27,7 +29,7 @@ function entryOf(world: World, out: string, folder: string): Entry | undefined {
     const shown = (name: string): string => plan.values[name]?.shown ?? "";
     return {
       folder,
-      title: String(plan.recipe),
+      title: plan.size ? `${plan.recipe}, size ${plan.size}` : String(plan.recipe),
       waist: shown("waist.seam"),
       round: shown("skirt.round"),
       fullness: shown("skirt.fullness"),
@@ -36,6 +38,15 @@ function entryOf(world: World, out: string, folder: string): Entry | undefined {
   } catch {
     return undefined;
   }
+}
+
+/** The folders of a garment's sizes, each with a plan of its own. */
+function sizeFolders(world: World, out: string, folder: string): string[] {
+  if (folder.startsWith(".") || world.kind(join(out, folder, SET_FILE)) !== "file") return [];
+  return world
+    .list(join(out, folder))
+    .filter((name) => name.startsWith("size-"))
+    .map((name) => `${folder}/${name}`);
 }
 
 const escapeHtml = (text: string): string => text.replace(/[&<>"]/g, (c) => `&#${c.charCodeAt(0)};`);
@@ -93,6 +104,7 @@ function htmlOf(entries: readonly Entry[]): string {
 export function writeCatalogue(world: World, out: string): void {
   const entries = world
     .list(out)
+    .flatMap((folder) => [folder, ...sizeFolders(world, out, folder)])
     .map((folder) => entryOf(world, out, folder))
     .filter((entry) => entry !== undefined);
   placeFile(world, join(out, "index.md"), markdownOf(entries));

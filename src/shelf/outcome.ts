@@ -1,6 +1,7 @@
 /** What comes of one project: its messages, and its plan, or the plan of each size. */
 import type { Own } from "../booklet/booklet.ts";
 import type { Message } from "../recipe/message.ts";
+import type { Recipe } from "../recipe/recipe.ts";
 import type { Plan } from "../solve/plan.ts";
 import type { Project } from "./find.ts";
 
@@ -13,6 +14,8 @@ export interface Outcome {
   readonly own?: Own;
   /** The sizes that were asked for, where the recipe has sizes and they could be told apart. */
   readonly sizes?: readonly SizeOutcome[];
+  /** The recipe without its sizes, where it has some and is whole by itself. */
+  readonly base?: Recipe;
   /** Texts of the project's files by their path beside the recipe, for showing lines. */
   readonly sources: ReadonlyMap<string, string>;
   /** The PDF files that were printed, when that was asked. */

@@ -3,23 +3,24 @@ import { join } from "node:path";
 import type { Own } from "../booklet/booklet.ts";
 import { makeSet } from "../booklet/sizes/make.ts";
 import type { SizeSet } from "../booklet/sizes/set.ts";
-import type { SizeOutcome } from "./outcome.ts";
+import type { Outcome } from "./outcome.ts";
 import type { World } from "./world.ts";
 
 /** The file by which a folder of sizes is known. */
 export const SET_FILE = "sizes.json";
 
-interface Sized {
-  readonly sizes?: readonly SizeOutcome[];
-}
+type Sized = Pick<Outcome, "sizes" | "base">;
 
 /** The files of all sizes together. One size at least must have a plan. */
 export function filesOfSet(
-  { sizes = [] }: Sized,
+  { sizes = [], base }: Sized,
   { notebook, photographs }: Own,
 ): ReadonlyMap<string, string> {
+  const recipe = base ?? sizes.find(({ plan }) => plan)?.plan?.recipe;
+  if (!recipe) throw new Error("there is no size to make a set of");
   const set: SizeSet = {
-    title: sizes.find(({ plan }) => plan)?.plan?.recipe.title ?? "",
+    title: recipe.title,
+    base: recipe,
     sizes: sizes.flatMap(({ name, folder, plan }) => (plan ? [{ name, folder, plan }] : [])),
     faults: sizes.filter(({ plan }) => !plan).map(({ name, messages }) => ({ name, messages })),
     notebook,

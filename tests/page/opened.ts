@@ -18,7 +18,8 @@ export const DEMOS = readdirSync(DEMO_FOLDER);
 /** A demo's page as it is built. */
 export function demoPage(demo: string): string {
   const recipe = join(DEMO_FOLDER, demo, "recipe.md");
-  const { plan, own } = checkProject(nodeWorld(process), { recipe, shown: recipe, name: demo });
+  const { plan: whole, own, sizes } = checkProject(nodeWorld(process), { recipe, shown: recipe, name: demo });
+  const plan = whole ?? sizes?.[0]?.plan;
   if (!plan) throw new Error(`${demo} does not build`);
   return makeBooklet(plan, own).get("booklet.html") ?? "";
 }

@@ -1,14 +1,17 @@
 /** Everything that is published of a garment's sizes together: one booklet, one table. Each size's own booklet is made as any other. */
 import version from "plainwork:version";
+import type { Figure } from "../../figure/figure.ts";
+import { drawFigure, figuresOf } from "../../figure/index.ts";
 import { contents } from "../contents.ts";
 import { escapeMarkdown } from "../escape.ts";
 import { pictureOf } from "../html.ts";
 import { escapedMarks } from "../marks.ts";
+import { isAsked, MEASURE_YOUR_OWN, ownMeasuresPage } from "../measure-your-own.ts";
 import { writeSections } from "../notebook/compose.ts";
 import { asNote } from "../notebook/note.ts";
+import { ownContext } from "../notebook/own-context.ts";
 import { apart } from "../notebook/repeated-figures.ts";
 import { work } from "../notebook/work.ts";
-import { bookletParts, type Parts } from "../parts.ts";
 import { chaptersOfSet, type SetChapter, sizesMarkdown } from "./chapters.ts";
 import { setJson } from "./json.ts";
 import type { Around } from "./merge.ts";
@@ -16,18 +19,22 @@ import { type Drawings, setChapterNodes } from "./nodes.ts";
 import { setPage } from "./page.ts";
 import type { SizeSet } from "./set.ts";
 
-/** The files of a set: booklet.html, booklet.md, sizes.html, sizes.md, sizes.json. */
+/** The files of a set: booklet.html, booklet.md, sizes.html, sizes.md, sizes.json, and measure-your-own.html where it is wanted. */
 export function makeSet(set: SizeSet): ReadonlyMap<string, string> {
   const made = set.sizes.map(({ plan }) => {
     // The words of all sizes name none.
     const { size: _, ...recipe } = plan.recipe;
     const worked = work({ ...plan, recipe }, set.notebook);
-    const parts = bookletParts(worked, undefined, { notebook: set.notebook, pictures: set.pictures });
-    return { parts, sections: writeSections(worked, set.notebook, parts.context).sections };
+    const figures = new Map<string, Figure>(
+      figuresOf(worked.plan).map((name) => [name, drawFigure(name, worked.plan)]),
+    );
+    const titles = Object.fromEntries([...figures].map(([name, { title }]) => [name, title]));
+    const context = ownContext(worked, titles);
+    return { figures, sections: writeSections(worked, set.notebook, context).sections };
   });
   const around = aroundOf(
     set,
-    made.map(({ parts }) => parts),
+    made.map(({ figures }) => figures),
   );
   const chapters = chaptersOfSet(
     set,
@@ -36,9 +43,8 @@ export function makeSet(set: SizeSet): ReadonlyMap<string, string> {
   );
   const drawings: Drawings = {
     find: (folder, path) => {
-      const parts = made[set.sizes.findIndex((size) => size.folder === folder)]?.parts;
-      const [, kind, name] = /^(figures|guides)\/(.*)$/.exec(path) ?? [];
-      return parts?.[kind as "figures" | "guides"].get(name ?? "");
+      const figures = made[set.sizes.findIndex((size) => size.folder === folder)]?.figures;
+      return figures?.get(path.replace(/^figures\//, ""));
     },
   };
   const nodes = chapters.map((chapter) => {
@@ -52,6 +58,9 @@ export function makeSet(set: SizeSet): ReadonlyMap<string, string> {
     ["booklet.md", escapedMarks(markdownOf(set, chapters))],
     ["sizes.html", setPage(set, `${set.title}: the sizes`, [], [table])],
     ["sizes.md", escapedMarks(`${sizesMarkdown(set)}\n`)],
+    ...(isAsked(set.base, true)
+      ? [[MEASURE_YOUR_OWN, ownMeasuresPage(set.base, version, set)] as const]
+      : []),
     ["sizes.json", `${JSON.stringify(setJson(set, version), null, 1)}\n`],
   ]);
 }
@@ -62,11 +71,9 @@ const markdownOf = ({ title }: SizeSet, chapters: readonly SetChapter[]): string
 /** The table's page has its title above it. */
 const tableChapter = (set: SizeSet) => ({ markdown: sizesMarkdown(set).replace(/^# .*\n\n/, ""), rows: [] });
 
-function aroundOf(set: SizeSet, parts: readonly Parts[]): Around {
+function aroundOf(set: SizeSet, drawn: readonly ReadonlyMap<string, Figure>[]): Around {
   const middle = Math.floor((set.sizes.length - 1) / 2);
-  const pictures = parts.map(
-    ({ figures }) => new Map([...figures].map(([name, one]) => [name, pictureOf(one)])),
-  );
+  const pictures = drawn.map((figures) => new Map([...figures].map(([name, one]) => [name, pictureOf(one)])));
   return {
     names: set.sizes,
     about: (name) =>

@@ -29,7 +29,7 @@ export function setChapterNodes(
 }
 
 const SLOT = /\uE000(\d+)\uE002/g;
-const DRAWING = /^(size-[^/]+)\/((?:figures|guides)\/[\w-]+)\.svg$/;
+const DRAWING = /^(size-[^/]+)\/(figures\/[\w-]+)\.svg$/;
 
 /** The class of a size's column and numbers. */
 export const classOf = (size: number): string[] => ["s", `s-${size + 1}`];

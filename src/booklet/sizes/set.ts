@@ -1,5 +1,6 @@
 /** A garment in sizes: what everything that is published of all of them together is made from. */
 import type { Message } from "../../recipe/message.ts";
+import type { Recipe } from "../../recipe/recipe.ts";
 import type { Plan } from "../../solve/plan.ts";
 import type { Notebook } from "../notebook/notebook.ts";
 import type { Pictures } from "../notebook/picture.ts";
@@ -23,6 +24,8 @@ export interface SizeSet {
   /** In the recipe's order; one at least. */
   readonly sizes: readonly SizePlan[];
   readonly faults: readonly SizeFault[];
+  /** The recipe that the sizes are laid over, where it is whole by itself; else the first size's. */
+  readonly base: Recipe;
   readonly notebook: Notebook;
   readonly pictures: Pictures;
 }

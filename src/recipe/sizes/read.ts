@@ -19,7 +19,7 @@ const LIST_ONLY = block("a recipe's sizes", { sizes: optional(SIZES) });
 /** Are there sizes in this recipe? */
 export const hasSizes = (tree: Tree): boolean => tree.places.has("sizes");
 
-/** Reads every size. `recipe` is the recipe without its sizes, where it is whole by itself. */
+/** Reads every size. `recipe` is the recipe without its sizes, where that and all of them are whole. */
 export function readSizes(
   tree: Tree,
   start: Place,
@@ -36,8 +36,9 @@ export function readSizes(
     const entry = tree.places.get(`sizes.${at}.name`)?.value ?? start;
     return { name, entry, ...found };
   });
+  const isWhole = base.recipe && read.every(({ recipe }) => recipe);
   return {
-    ...(base.recipe ? { recipe: base.recipe } : {}),
+    ...(base.recipe && isWhole ? { recipe: base.recipe } : {}),
     sizes: read.map(({ name, recipe }) => ({ name, ...(recipe ? { recipe } : {}) })),
     messages: ofAllSizes(ownPlaces(read)),
   };
