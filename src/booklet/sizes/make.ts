@@ -68,8 +68,11 @@ export function makeSet(set: SizeSet): ReadonlyMap<string, string> {
 const markdownOf = ({ title }: SizeSet, chapters: readonly SetChapter[]): string =>
   [`# ${escapeMarkdown(title)}`, ...chapters.map(({ markdown }) => markdown)].join("\n\n").concat("\n");
 
-/** The table's page has its title above it. */
-const tableChapter = (set: SizeSet) => ({ markdown: sizesMarkdown(set).replace(/^# .*\n\n/, ""), rows: [] });
+/** The table as one section of its page, whose title stands above it. */
+const tableChapter = (set: SizeSet) => ({
+  markdown: sizesMarkdown(set).replace(/^## /gm, "### ").replace(/^# .*/, "## Every number that differs"),
+  rows: [],
+});
 
 function aroundOf(set: SizeSet, drawn: readonly ReadonlyMap<string, Figure>[]): Around {
   const middle = Math.floor((set.sizes.length - 1) / 2);
