@@ -16,7 +16,7 @@ import { readValues } from "./values.ts";
 export interface ReadRecipe {
   /** Absent when there is an error. */
   readonly recipe?: Recipe;
-  /** The sizes, where the recipe has a list of them; `recipe` is then the recipe without them, if that and all of them are whole. */
+  /** The sizes, where the recipe has a list of them; `recipe` is then the recipe without them, or the first where that is not whole by itself. */
   readonly sizes?: readonly { readonly name: string; readonly recipe?: Recipe }[];
   /** In the order of the file. Every error that can be found without solving is found, not only the first. */
   readonly messages: readonly Message[];

@@ -69,6 +69,14 @@ describe("messages of sizes", () => {
     expect(said.map(({ code, sizes }) => [code, sizes])).toEqual([["not-a-length", undefined]]);
   });
 
+  it("a text that cannot be read is told though every size has another in its place", () => {
+    const { messages: said } = readRecipe(
+      "recipe.md",
+      inSizes(["{name: A, waist: 25 in}"], { wearer: { waist: "27" } }),
+    );
+    expect(said.map(({ code, path }) => `${code} ${path}`)).toEqual(["not-a-length wearer.waist"]);
+  });
+
   it("a measure that some sizes lack, and the recipe too, is told where the size stands", () => {
     const text = inSizes(["{name: A, waist: 25 in}", "{name: B}"], { wearer: { waist: null } });
     const { messages: said, sizes } = readRecipe("recipe.md", text);

@@ -28,12 +28,13 @@ function chooser({ sizes }: SizeSet): Element {
       html("input", { type: "radio", name: "show", id, ...(checked ? { checked: true } : {}) }),
       words,
     ]);
-  return html("fieldset", { className: ["show-sizes"] }, [
+  const all = html("fieldset", { className: ["show-sizes"] }, [
     html("legend", {}, ["Show the numbers of"]),
     html("p", {}, ["Choose your size, and its own numbers stand in the text and alone in the tables."]),
     press("show-all", "all sizes", true),
     ...sizes.map(({ name }, size) => press(idOf(size), name, false)),
   ]);
+  return html("section", { ariaLabel: "Choose a size" }, [all]);
 }
 
 /** A page's HTML. Deterministic: same sizes, same bytes. */

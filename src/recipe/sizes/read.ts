@@ -1,9 +1,11 @@
 /** A recipe with sizes: the recipe of every size, each with its own messages. */
 
 import { block, optional } from "../blocks.ts";
+import { textAt } from "../defaults.ts";
 import { inFileOrder, type ReadRecipe, recipeFromTree } from "../from-tree.ts";
 import type { Message, Place } from "../message.ts";
-import type { Block, Node } from "../node.ts";
+import { type Block, emptyBlock, type Node } from "../node.ts";
+import { hasField, problemAt } from "../one-field.ts";
 import { messageOf } from "../problem.ts";
 import type { EvidenceText, Recipe } from "../recipe.ts";
 import { SIZES } from "../schema/sizes.ts";
@@ -19,7 +21,7 @@ const LIST_ONLY = block("a recipe's sizes", { sizes: optional(SIZES) });
 /** Are there sizes in this recipe? */
 export const hasSizes = (tree: Tree): boolean => tree.places.has("sizes");
 
-/** Reads every size. `recipe` is the recipe without its sizes, where that and all of them are whole. */
+/** Reads every size. `recipe` is the recipe without its sizes, or the first of them where that is not whole by itself. */
 export function readSizes(
   tree: Tree,
   start: Place,
@@ -36,12 +38,24 @@ export function readSizes(
     const entry = tree.places.get(`sizes.${at}.name`)?.value ?? start;
     return { name, entry, ...found };
   });
-  const isWhole = base.recipe && read.every(({ recipe }) => recipe);
+  const ofSizes = ofAllSizes(ownPlaces(read));
+  const messages = [...unreadable(base.messages, tree, ofSizes), ...ofSizes].sort(inFileOrder);
+  const isWhole = messages.every(({ level }) => level !== "error");
+  const recipe = isWhole ? (base.recipe ?? read[0]?.recipe) : undefined;
   return {
-    ...(base.recipe && isWhole ? { recipe: base.recipe } : {}),
-    sizes: read.map(({ name, recipe }) => ({ name, ...(recipe ? { recipe } : {}) })),
-    messages: ofAllSizes(ownPlaces(read)),
+    ...(recipe ? { recipe } : {}),
+    sizes: read.map(({ name, recipe: own }) => ({ name, ...(own ? { recipe: own } : {}) })),
+    messages,
   };
+}
+
+/** Texts of the recipe that cannot be read, though every size has one of its own in their place. */
+function unreadable(base: readonly Message[], { root }: Tree, said: readonly Message[]): Message[] {
+  return base.filter(({ code, path }) => {
+    const text = path === undefined ? undefined : textAt(root ?? emptyBlock(), path);
+    if (path === undefined || text === undefined || said.some((other) => other.path === path)) return false;
+    return hasField(path) && problemAt(path, text)?.code === code;
+  });
 }
 
 interface Entry {
