@@ -20,7 +20,7 @@ export const isAsked = ({ measureYourOwn }: Recipe, hasSizes: boolean): boolean 
 export function ownMeasuresPage(recipe: Recipe, version: string, own: OwnPart): string {
   const { written, asks } = patternOf(recipe.written);
   const { places } = treeOf(written as Data);
-  const { size: _, ...pattern } = { ...recipe, written };
+  const { size: _, recorded: __, ...pattern } = { ...recipe, written };
   return framedPage(
     {
       title: `${recipe.title}, to your own measures`,

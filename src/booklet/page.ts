@@ -9,6 +9,7 @@ import {
   style,
   styleHash,
 } from "plainwork:page";
+import { recordedData } from "../recipe/as-made/recorded.ts";
 import { wholeTitle } from "../recipe/recipe.ts";
 import type { Plan } from "../solve/plan.ts";
 import { measuresSection } from "./fields.ts";
@@ -37,23 +38,36 @@ export interface Framed {
   readonly after: string;
   /** What the page works everything out from again. */
   readonly data: unknown;
+  /** What the page can be worked out again from, and its checksum. */
+  readonly source?: { readonly text: string; readonly sum: string };
 }
 
 /** What the page works everything out from again: the recipe as it is written. */
 export const pageData = ({ recipe }: Pick<Plan, "recipe">, { notebook, pictures }: OwnPart, main: string) => {
   const unseen = [...pictures].filter(([path]) => !main.includes(`data-photograph="${path}"`));
+  const recorded = recordedData(recipe.recorded ?? {});
   return {
     written: recipe.written,
     body: recipe.body,
     ...(recipe.size === undefined ? {} : { size: recipe.size }),
     ...(recipe.list ? { list: recipe.list } : {}),
+    ...(recorded ? { recorded } : {}),
     ...(notebook.body || Object.keys(notebook.templates).length > 0 ? { notebook } : {}),
     ...(unseen.length > 0 ? { pictures: Object.fromEntries(unseen) } : {}),
   };
 };
 
-/** The page's HTML. Deterministic: same plan and chapters, same bytes. */
-export function bookletPage(plan: Plan, parts: Parts, version: string, own: OwnPart): string {
+/** Where the checksum of the whole page goes, once it is known. */
+export const UNSEALED = "0".repeat(64);
+
+/** The page's HTML. Deterministic: same plan and chapters, same bytes. `source` is what it can be worked out again from. */
+export function bookletPage(
+  plan: Plan,
+  parts: Parts,
+  version: string,
+  own: OwnPart,
+  source?: { readonly text: string; readonly sum: string },
+): string {
   const main = nodesToHtml(parts.nodes);
   return framedPage(
     {
@@ -64,6 +78,7 @@ export function bookletPage(plan: Plan, parts: Parts, version: string, own: OwnP
       main,
       after: nodesToHtml([measuresSection(plan)]),
       data: pageData(plan, own, main),
+      ...(source ? { source } : {}),
     },
     version,
   );
@@ -95,6 +110,11 @@ export function framedPage(framed: Framed, version: string): string {
     `<main>${framed.main}</main>`,
     framed.after,
     `<script type="application/json" id="recipe">${safeJson(framed.data)}</script>`,
+    ...(framed.source
+      ? [
+          `<script type="application/json" id="source" data-sum="${framed.source.sum}" data-page="${UNSEALED}">${framed.source.text}</script>`,
+        ]
+      : []),
     `<script type="text/plain" id="core">${core}</script>`,
     `<script type="text/plain" id="chapters">${chapterTrees}</script>`,
     `<script>${script}</script>`,

@@ -26,6 +26,8 @@ export const FIGURE_NAMES = [
   "step-whip",
   "step-cord",
   "step-hooks",
+  "faults",
+  "range",
 ] as const;
 
 export type FigureName = (typeof FIGURE_NAMES)[number];

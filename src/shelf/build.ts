@@ -1,14 +1,21 @@
 /** Reads, solves and writes one project, in all its sizes; the messages carry the path as the user gave it. */
 import { dirname, join } from "node:path";
+import version from "plainwork:version";
 import { makeBooklet, type Own } from "../booklet/booklet.ts";
-import { readPhotographs } from "../booklet/notebook/photographs.ts";
+import { type FoundFile, readPhotographs } from "../booklet/notebook/photographs.ts";
 import { readNotebook } from "../booklet/notebook/read.ts";
+import { work } from "../booklet/notebook/work.ts";
+import { readAsMadeFile } from "../recipe/as-made/file.ts";
+import type { Paces } from "../recipe/as-made/pace.ts";
 import { frontMatter } from "../recipe/front-matter.ts";
 import { Source } from "../recipe/lines.ts";
 import { type Message, messageText } from "../recipe/message.ts";
 import { readRecipe } from "../recipe/read.ts";
+import type { Plan } from "../solve/plan.ts";
+import { carried, sealed } from "./carried.ts";
 import { examinedSizes } from "./examine-sizes.ts";
 import { type Project, UsageError } from "./find.ts";
+import { Neighbours } from "./neighbours.ts";
 import { failed, isBuilt, type Outcome } from "./outcome.ts";
 import { placeFolder } from "./place.ts";
 import { PrintError, type Printing, printBooklet } from "./print.ts";
@@ -22,52 +29,69 @@ export type { Outcome } from "./outcome.ts";
 /**
  * Reads a recipe and all that stands beside it and works it out; writes nothing. Every error is found, not only the first.
  *
+ * @param neighbours the garments beside it, whose records give the maker's pace; one for all projects of a run
  * @param only the name of the only size wanted; throws UsageError where the recipe has no such size
  */
-export function checkProject(world: World, project: Project, only?: string): Outcome {
+export function checkProject(
+  world: World,
+  project: Project,
+  neighbours = new Neighbours(world),
+  only?: string,
+): Outcome {
   const files = readProjectFiles(world, project);
-  const { recipe, evidence, templates } = files;
+  const { recipe, evidence, asMade, templates } = files;
   const sources = new Map(
-    [recipe, evidence, ...templates].flatMap((file) => (file ? [[file.file, file.text]] : [])),
+    [recipe, evidence, asMade, ...templates].flatMap((file) => (file ? [[file.file, file.text]] : [])),
   );
-  const found = recipe ? examined(world, project, recipe.text, files, only) : { messages: files.messages };
+  const { paces, messages } = neighbours.pacesFor(project);
+  const all = { ...files, messages: [...files.messages, ...messages] };
+  const find = (path: string): FoundFile => findPhotograph(world, project, path);
+  const found = recipe
+    ? examined(recipe.text, all, paces, find, only, project.shown)
+    : { messages: files.messages };
   return { project, sources, ...found };
 }
 
 type Examined = Pick<Outcome, "messages" | "plan" | "own" | "sizes" | "base">;
 
-function examined(
-  world: World,
-  project: Project,
+/** What files come to, in all sizes or in one; photographs are found by their path, or passed over. */
+export function examined(
   text: string,
   files: ProjectFiles,
+  paces: Paces,
+  find?: (path: string) => FoundFile,
   only?: string,
+  shown = RECIPE_FILE,
 ): Examined {
   const read = readRecipe(RECIPE_FILE, text, files.evidence);
+  const record = files.asMade ? readAsMadeFile(files.asMade.file, files.asMade.text) : undefined;
   const front = frontMatter(new Source(RECIPE_FILE, text));
   const body = "body" in front ? front.body : { text: "", line: 1 };
   const { notebook, messages: ofNotebook } = readNotebook(RECIPE_FILE, body, files.templates);
-  const pictures = readPhotographs(notebook.photographs, (path) => findPhotograph(world, project, path));
-  const beside = [...files.messages, ...ofNotebook, ...pictures.messages];
+  const pictures = find
+    ? readPhotographs(notebook.photographs, find)
+    : { photographs: new Map(), messages: [] };
+  const besides = [...(record?.messages ?? []), ...ofNotebook, ...pictures.messages];
   const own: Own = { notebook, photographs: pictures.photographs };
+  const source = (plan: Plan, size?: string): NonNullable<Own["source"]> => {
+    const { values } = work(plan, notebook).plan;
+    return carried({ files, paces, values, version, ...(size === undefined ? {} : { size }) });
+  };
   if (read.sizes) {
-    const found = examinedSizes(read.sizes, read.messages, { own, beside, project, only });
+    const beside = [...files.messages, ...besides];
+    const found = examinedSizes(read.sizes, read.messages, { own, beside, shown, only, source, paces });
     return read.recipe ? { ...found, base: read.recipe } : found;
   }
 
-  if (read.recipe && only !== undefined) throw new UsageError(noSizes(project, only));
-  const found = read.recipe ? workedOut(read.recipe, notebook) : { messages: [] };
-  const messages = [
-    ...files.messages,
-    ...read.messages,
-    ...ofNotebook,
-    ...pictures.messages,
-    ...found.messages,
-  ];
-  return "plan" in found && !failed(messages) ? { messages, plan: found.plan, own } : { messages };
+  if (read.recipe && only !== undefined) throw new UsageError(noSizes(shown, only));
+  const recorded = { ...(record?.asMade ? { asMade: record.asMade } : {}), paces };
+  const found = read.recipe ? workedOut({ ...read.recipe, recorded }, notebook) : { messages: [] };
+  const messages = [...files.messages, ...read.messages, ...besides, ...found.messages];
+  if (!("plan" in found) || !found.plan || failed(messages)) return { messages };
+  return { messages, plan: found.plan, own: { ...own, source: source(found.plan) } };
 }
 
-const noSizes = ({ shown }: Project, only: string): string =>
+const noSizes = (shown: string, only: string): string =>
   `${shown} has no sizes, so it cannot be built in size "${only}": leave --size out`;
 
 /**
@@ -82,14 +106,16 @@ export function buildProject(
   project: Project,
   out: string,
   printing?: Printing,
+  neighbours?: Neighbours,
   only?: string,
 ): Outcome {
-  const outcome = checkProject(world, project, only);
+  const outcome = checkProject(world, project, neighbours, only);
   const { plan, own } = outcome;
   if (!own || !isBuilt(outcome)) return outcome;
   const files = new Map<string, string | Uint8Array>();
   const put = (made: ReadonlyMap<string, string>, folder = ""): void => {
-    for (const [file, text] of made) files.set(`${folder}${file}`, text);
+    for (const [file, text] of made)
+      files.set(`${folder}${file}`, file === "booklet.html" ? sealed(text) : text);
     for (const { path, bytes } of own.photographs.values()) files.set(`${folder}${path}`, bytes);
   };
   if (plan) put(makeBooklet(plan, own));
@@ -97,7 +123,11 @@ export function buildProject(
     const folder = join(out, project.name);
     for (const [file, bytes] of keptFiles(world, folder, outcome, only)) files.set(file, bytes);
     for (const size of outcome.sizes ?? [])
-      if (size.plan) put(makeBooklet(size.plan, own), `${size.folder}/`);
+      if (size.plan)
+        put(
+          makeBooklet(size.plan, { ...own, ...(size.source ? { source: size.source } : {}) }),
+          `${size.folder}/`,
+        );
     const ofAll = filesOfSet(outcome, own);
     if (only === undefined) put(ofAll);
     else if (!files.has(SET_FILE)) files.set(SET_FILE, ofAll.get(SET_FILE) as string);

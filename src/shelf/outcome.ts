@@ -31,6 +31,8 @@ export interface SizeOutcome {
   readonly folder: string;
   readonly plan?: Plan;
   readonly messages: readonly Message[];
+  /** What its page carries so that it can be worked out again. */
+  readonly source?: NonNullable<Own["source"]>;
 }
 
 /** Is everything there that was asked for? */
