@@ -147,6 +147,15 @@ describe("plainwork build of sizes", () => {
     expect(await run(world, "check", "a", "b", "--size", "B")).toBe(2);
   });
 
+  it("checks a size's page against today's program, and keeps no record of a set", async () => {
+    const world = memoryWorld({ "/w/a/recipe.md": inSizes(TWO), "/w/record.json": "{}" });
+    await run(world, "build", "a");
+    expect(await run(world, "check", "output/a/size-b/booklet.html")).toBe(0);
+    expect(world.said.out).toMatch(/gives the same \d+ numbers/);
+    expect(await run(world, "record", "a", "record.json")).toBe(2);
+    expect(world.said.err).toContain("a record is of one garment");
+  });
+
   it("makes no page to measure your own where the recipe says so, and one without sizes where it asks for it", async () => {
     const world = memoryWorld({
       "/w/a/recipe.md": inSizes(TWO.slice(0, 1), { publish: { "measure-your-own": "false" } }),
