@@ -60,9 +60,11 @@ export function examine(
     ? readPhotographs(notebook.photographs, find)
     : { photographs: new Map(), messages: [] };
   const messages = [...read.messages, ...record.messages, ...ofNotebook, ...pictures.messages];
-  if (!read.recipe || failed(read.messages)) return { messages };
+  // Of a recipe in sizes, the first that there is.
+  const recipe = read.recipe ?? read.sizes?.find((size) => size.recipe)?.recipe;
+  if (!recipe || failed(read.messages)) return { messages };
 
-  const solved = solve({ ...read.recipe, recorded: record.recorded });
+  const solved = solve({ ...recipe, recorded: record.recorded });
   messages.push(...solved.messages);
   if (!solved.plan) return { messages };
   const worked = work(solved.plan, notebook);

@@ -97,6 +97,7 @@ export async function pageModule() {
     style,
     scriptHash: sha256(script),
     styleHash: sha256(style),
+    sizeStyle: await css("sizes.css"),
     core: packed(core),
     coreHash: sha256(core),
     papers,

@@ -8,7 +8,7 @@ import { tidy } from "./tidy.ts";
 /** Everything of a recipe that comes from its keys alone. Rules between keys must have been checked. */
 export type Measured = Omit<
   Recipe,
-  "evidence" | "given" | "fields" | "written" | "list" | "chosenByDefault" | "places" | "body"
+  "size" | "evidence" | "given" | "fields" | "written" | "list" | "chosenByDefault" | "places" | "body"
 >;
 
 export function buildRecipe(filled: Filled): Measured {
@@ -25,6 +25,7 @@ export function buildRecipe(filled: Filled): Measured {
     fullness: fullnessOf(filled.fullness),
     attach: attachOf(filled.attach),
     work: workOf(filled.work),
+    measureYourOwn: filled.publish?.["measure-your-own"],
   });
 }
 

@@ -214,7 +214,10 @@ export interface Field {
 }
 
 export interface Recipe {
+  /** Without the size; `wholeTitle` says it with it. */
   readonly title: string;
+  /** The size's name, where this is one of a set. */
+  readonly size?: string;
   readonly garment: "skirt" | "petticoat";
   readonly year?: number;
   readonly show: "in" | "cm";
@@ -225,6 +228,8 @@ export interface Recipe {
   readonly fullness: Fullness;
   readonly attach: Attach;
   readonly work: Work;
+  /** Is a page wanted that asks for a reader's own measures? Absent when the recipe does not say. */
+  readonly measureYourOwn?: boolean;
   /** Absent when the recipe says nothing of it and there is no list. */
   readonly evidence?: Evidence;
   /** Every measure, in the order of the recipe reference, defaults included. */
@@ -243,3 +248,7 @@ export interface Recipe {
   /** The notebook below the front matter, and the line of the file that it starts on. */
   readonly body: { readonly text: string; readonly line: number };
 }
+
+/** A garment's title as its booklet bears it: "A walking skirt, size B". */
+export const wholeTitle = ({ title, size }: Pick<Recipe, "title" | "size">): string =>
+  size === undefined ? title : `${title}, size ${size}`;

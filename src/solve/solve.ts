@@ -16,7 +16,6 @@ import { solveHookSets } from "./hook-sets.ts";
 import { solveLengths } from "./lengths.ts";
 import { limitBreadths, limitHem, limitPlacket, limitRows } from "./limits.ts";
 import { solveMap } from "./map.ts";
-import { checkWorkedOut } from "./not-yet.ts";
 import { type Opening, solveOpening } from "./opening.ts";
 import type { Plan, SeamPlace } from "./plan.ts";
 import { solvePocket } from "./pocket.ts";
@@ -50,7 +49,6 @@ export function solve(recipe: Recipe, reading?: Reading): Solved {
   const work: Work = { recipe, sheet, say: (message) => void messages.push(placed(message, recipe)) };
   const failed = (): boolean => messages.some((message) => message.level === "error");
 
-  if (!checkWorkedOut(work)) return { messages };
   solveWaist(work);
   solveBreadths(work);
   if (sheet.has("breadths.count")) limitBreadths(work);

@@ -7,7 +7,6 @@ import { checkAttach } from "./attach.ts";
 import type { Checking } from "./checking.ts";
 import { checkCloth } from "./cloth.ts";
 import { checkFullness } from "./fullness.ts";
-import { checkSizes } from "./sizes.ts";
 import { checkSkirt } from "./skirt.ts";
 import { checkWearer } from "./wearer.ts";
 
@@ -25,7 +24,6 @@ const RULES: readonly ((checking: Checking) => void)[] = [
   checkSkirt,
   checkFullness,
   checkAttach,
-  checkSizes,
 ];
 
 /** Runs every rule over what could be read. */

@@ -7,6 +7,7 @@ import { ATTACH } from "./attach.ts";
 import { CLOTH } from "./cloth.ts";
 import { EVIDENCE } from "./evidence.ts";
 import { FULLNESS } from "./fullness.ts";
+import { PUBLISH } from "./publish.ts";
 import { SIZES } from "./sizes.ts";
 import { SKIRT } from "./skirt.ts";
 import { WEARER } from "./wearer.ts";
@@ -21,6 +22,7 @@ export const BLOCKS = {
   attach: ATTACH,
   work: WORK,
   evidence: optional(EVIDENCE),
+  publish: optional(PUBLISH),
   sizes: optional(SIZES),
 } as const;
 
