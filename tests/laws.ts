@@ -9,6 +9,7 @@ import { edgeLaws } from "./edge-laws.ts";
 import { brokenEstimates } from "./laws-over-hoop.ts";
 import { brokenMap } from "./map-laws.ts";
 import { ringLaws } from "./ring-laws.ts";
+import { brokenShare } from "./share-laws.ts";
 
 type Json = ReturnType<typeof planJson>;
 
@@ -220,6 +221,8 @@ export function brokenLaws(plan: Plan): string[] {
 
   broken.push(...brokenEstimates(json));
   broken.push(...brokenMap(json));
+
+  broken.push(...brokenShare(json));
 
   // Sections: the ring is covered once; bites sum; needles' marks; limits.
   same(total(json.sections.map((section) => F(section.waist))), waist, "the sections' waists");

@@ -95,6 +95,19 @@ const settings: fc.Arbitrary<Keys> = fc.oneof(
   },
   { weight: 1, arbitrary: fc.constant<Keys>({ "follow-repeat": "true" }) },
   {
+    weight: 2,
+    arbitrary: fc.constantFrom<Keys>(
+      { "back-share": "55 %" },
+      { "back-share": "52.5 %", "pleats-per-inch": "7" },
+      { "back-share": "66 %", method: "flat-front-gauged" },
+      { "back-share": "60 %", "follow-repeat": "true" },
+      {
+        "back-share": "58 %",
+        zones: "[{set: flat, waist: 1 1/2 in}, {set: gauged}, {set: knife, waist: 2 in}]",
+      },
+    ),
+  },
+  {
     weight: 1,
     arbitrary: fc
       .constantFrom(

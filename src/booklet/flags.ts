@@ -51,6 +51,8 @@ export function flagsOf(plan: Plan) {
     boxed: sets.has("box") || sets.has("double-box"),
     gaugedToOpening: gaugedToOpening(plan),
     slitInGauging: opening.kind === "slit" && gaugedToOpening(plan),
+    backShare: fullness.backShare !== undefined,
+    backShareStep: said("back-share-step"),
     finest: isFinest(plan),
     longerBites: plan.trialTable.some((row) => row.verdict === "keep-tight" && hasLonger(row, plan)),
     locked: sections.some(({ lines }) => lines !== undefined),

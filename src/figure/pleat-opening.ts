@@ -53,7 +53,7 @@ export function openingPleat(plan: Plan): string | undefined {
   const found = find(plan);
   if (!found) return undefined;
   if (found.at === "inside") {
-    const number = found.pleat + (found.all[0]?.half ? 0 : 1);
+    const number = found.pleat + 1;
     const name = found.all[found.pleat]?.half
       ? "the half pleat"
       : `pleat ${number} of the ${found.section.name}, counted from the front`;
@@ -107,7 +107,7 @@ function drawInside(
     way,
     face: drawing.bottom + 30 + layers,
     behind: layers,
-    first: from + (all[0]?.half ? 0 : 1),
+    first: from + 1,
     box: section.set !== "knife",
   };
   drawRow(drawing, row);

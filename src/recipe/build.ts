@@ -81,6 +81,7 @@ function fullnessOf(fullness: Filled["fullness"]): Fullness {
     zones,
     gaugedBack: fullness["gauged-back"],
     flatFront: fullness["flat-front"],
+    backShare: fullness["back-share"],
     rows: toCount(rows),
     firstRow: fullness["first-row"],
     betweenRows: fullness["between-rows"],

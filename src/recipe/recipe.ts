@@ -105,6 +105,8 @@ export interface Fullness {
   readonly zones?: readonly Zone[];
   readonly gaugedBack: Quantity;
   readonly flatFront: Quantity;
+  /** Of the gauged cloth, behind the sides; absent where it lies as evenly as the waist. */
+  readonly backShare?: Quantity;
   readonly rows: number;
   readonly firstRow: Quantity;
   readonly betweenRows: Quantity;

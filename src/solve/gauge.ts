@@ -9,7 +9,15 @@ import type { Opening } from "./opening.ts";
 import { warnOfOpening } from "./opening-in-pleats.ts";
 import type { GaugedSection, Plan, Section } from "./plan.ts";
 import { solveRange, solveTail } from "./range.ts";
-import { countParts, cutSections, layGauged, layPlain, nearestBack, type Part } from "./sections.ts";
+import {
+  type CountedPart,
+  countParts,
+  cutSections,
+  layGauged,
+  layPlain,
+  nearestBack,
+  type Part,
+} from "./sections.ts";
 import { judgeTrial, planTrial, trialTable } from "./trial.ts";
 import { warnOfPleats, warnOfSections, warnOfTightness } from "./warnings.ts";
 import { sayNothingFits } from "./ways-out.ts";
@@ -93,12 +101,42 @@ function gauge(
   sheet.set("gauging.pitch", "gauging.cloth / gauging.pleats");
   sheet.set("gauging.bite", "gauging.pitch / 2");
   sheet.set("gauging.depth", "gauging.pitch / 2");
+  solveShared(work, counted, gauged);
   solveRange(work);
   solveTail(work, sections);
   planTrial(work);
   if (!rules.kept) warnOfTightness(work);
   warnOfSections(work, sections);
   return { gauged, trialTable: recipe.fullness.trial ? [] : trialTable(work, chief, bites) };
+}
+
+/** With a back-share: pleats, pitch and pleats an inch before the sides and behind them. */
+function solveShared(
+  { recipe, sheet }: Work,
+  counted: readonly CountedPart[],
+  gauged: ReadonlyMap<Part, GaugedSection>,
+): void {
+  if (!recipe.fullness.backShare) return;
+  for (const [end, parted, where, cloth] of [
+    ["Front", "before", "before the sides", "backShare.before"],
+    ["Back", "behind", "behind the sides", "backShare.behind"],
+  ] as const) {
+    const own = counted.flatMap(({ part }) =>
+      part.zone.parted === parted ? [gauged.get(part) as GaugedSection] : [],
+    );
+    sheet.choose(
+      `gauging.pleats${end}`,
+      own.map(({ pleats }) => plain(pleats)).reduce(add),
+      `the pleats of the gauged sections ${where} together`,
+    );
+    sheet.choose(
+      `gauging.waist${end}`,
+      own.map(({ waist }) => waist).reduce(add),
+      `the waists of the gauged sections ${where} together`,
+    );
+    sheet.set(`gauging.pitch${end}`, `2 * ${cloth} / gauging.pleats${end}`);
+    sheet.set(`gauging.perInch${end}`, `gauging.pleats${end} / gauging.waist${end}`);
+  }
 }
 
 /** An odd number of lines is never taken; the even neighbours are offered. */

@@ -95,13 +95,14 @@ export function warnOfSections({ sheet, say, recipe }: Work, sections: readonly 
     if (seen.has(key)) continue;
     seen.add(key);
     const ratio = div(section.cloth, section.waist).value;
+    const to1 = `${decimal(ratio, 1)} to 1`;
     const pitch = div(section.cloth, plain(section.pleats));
     if (ratio.compare(3) < 0) {
       say(
         warning(
           "gapes",
           "fullness",
-          `fullness of the ${section.name} is under 3 to 1: gauging gapes`,
+          `fullness of the ${section.name} is ${to1}, under 3 to 1: gauging gapes`,
           "take more breadths, or gauge less of the waist",
         ),
       );
@@ -110,7 +111,7 @@ export function warnOfSections({ sheet, say, recipe }: Work, sections: readonly 
         warning(
           "very-full",
           "fullness",
-          `fullness of the ${section.name} is over 8 to 1`,
+          `fullness of the ${section.name} is ${to1}, over 8 to 1`,
           "take fewer breadths or thinner cloth, and sew the trial before cutting",
         ),
       );
@@ -119,7 +120,7 @@ export function warnOfSections({ sheet, say, recipe }: Work, sections: readonly 
         warning(
           "full",
           "fullness",
-          `fullness of the ${section.name} is over 7 to 1: it needs thin cloth and a trial`,
+          `fullness of the ${section.name} is ${to1}, over 7 to 1: it needs thin cloth and a trial`,
           "sew the trial before cutting",
         ),
       );

@@ -92,6 +92,7 @@ describe("the schema", () => {
       "cloth.ten-layers",
       "skirt.round",
       "fullness.flat-front",
+      "fullness.back-share",
       "attach.opening.from-centre",
       "work.rates.running",
       "work.rates.marking",

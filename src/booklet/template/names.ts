@@ -10,7 +10,7 @@ export const GARMENT = `
 
 /** Yes or no: `is.…`. */
 export const FLAGS = `
-  againstPractice allGauged banded bandTemplates bodiceEdge boxed braid cbSeam centreSeamOnFace cfSeam chosenGauged
+  againstPractice allGauged backShare backShareStep banded bandTemplates bodiceEdge boxed braid cbSeam centreSeamOnFace cfSeam chosenGauged
   cost costCloth costNotions costWork cotton cross doubledThread drawnAlong ease equalSections
   estimatedLengths estimatedOnly even evenTurnDown everyOther evidence evidenceCounted evidenceSkipped
   faced facedBand facingPieced fewOriginals fibre finest flat flatAndPleated flounces
