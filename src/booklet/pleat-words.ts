@@ -50,7 +50,7 @@ export function pleatWords(plan: Plan) {
   return {
     pleatsAtFront: centre(half[0], "front", "centre front", plan),
     pleatsAtBack: centre(half.at(-1), "back", "centre back", plan),
-    openingAmong: among(plan, plan.opening.alongTop)?.words,
+    openingAmong: openingPlace(plan)?.words,
     parts: halfInWords(half, plan),
   };
 }
@@ -111,7 +111,13 @@ function among(plan: Plan, alongTop: Quantity): { words: string; where: PlaceInP
 }
 
 /** Does the opening show on a face? */
-export const openingOnFace = (plan: Plan): boolean => among(plan, plan.opening.alongTop)?.where === "face";
+export const openingOnFace = (plan: Plan): boolean => openingPlace(plan)?.where === "face";
+
+/** An opening that was moved under a fold is covered by it, though an edge that is made shifts the folds by a hair. */
+const openingPlace = (plan: Plan): ReturnType<typeof among> =>
+  plan.opening.under
+    ? { words: `covered by ${plan.opening.under}`, where: "covered" }
+    : among(plan, plan.opening.alongTop);
 
 /** The breadth seams that fall among pleats, the opening's own left out. */
 export function seamsInPleats(plan: Plan) {

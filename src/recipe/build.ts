@@ -105,9 +105,20 @@ function attachOf(attach: Filled["attach"]): Attach {
     band: tidy({ ...plainBand, hookSets }),
     otherWaists: attach["other-waists"],
     piping,
+    waistEdge: attach["waist-edge"] && {
+      shape: attach["waist-edge"].shape,
+      depth: attach["waist-edge"].depth,
+      fromCentre: attach["waist-edge"]["from-centre"],
+      set: attach["waist-edge"].set,
+    },
+    flatParts: attach["flat-parts"],
     whip,
     placketHooks: attach["placket-hooks"],
-    opening: tidy({ at: opening.at, fromCentre: opening["from-centre"] }),
+    opening: tidy({
+      at: opening.at,
+      fromCentre: opening["from-centre"],
+      underFold: opening["under-fold"],
+    }),
   });
 }
 

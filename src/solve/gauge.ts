@@ -3,6 +3,7 @@ import { printOnTape } from "../quantity/print.ts";
 import { add, plain, type Quantity } from "../quantity/quantity.ts";
 import type { BiteRules } from "./bites.ts";
 import type { Work } from "./context.ts";
+import { solveFlatParts } from "./flat-parts.ts";
 import { evenAbove, type Locked } from "./follow-repeat.ts";
 import { recordSection, rulesFor, solveSpacing } from "./gauging.ts";
 import type { Opening } from "./opening.ts";
@@ -28,7 +29,7 @@ export function solveSections(
   work: Work,
   zones: readonly SolvedZone[],
   opening: Opening,
-): Pick<Plan, "sections" | "gauged" | "trialTable"> | undefined {
+): Pick<Plan, "sections" | "gauged" | "trialTable" | "flatParts"> | undefined {
   const parts = cutSections(work, zones, opening);
   const toGauge = parts.filter(({ zone }) => zone.set === "gauged");
   const gauging = toGauge.length > 0 ? gauge(work, toGauge) : { gauged: new Map(), trialTable: [] };
@@ -37,11 +38,13 @@ export function solveSections(
     (part): Section => gauging.gauged.get(part) ?? layPlain(part, zones, work.sheet.showing.tape),
   );
   warnOfPleats(work, sections);
+  const flatParts = solveFlatParts(work, sections);
   warnOfOpening(work, sections, opening);
   countLaid(work, sections);
   const pins = toGauge.length > 0 ? "12 + 8 * gauging.sections" : "44";
   work.sheet.set("pins.count", work.sheet.has("pleating.count") ? `${pins} + 2 * pleating.count` : pins);
-  return { sections, gauged: [...gauging.gauged.values()], trialTable: gauging.trialTable };
+  const gauged = [...gauging.gauged.values()];
+  return { sections, gauged, trialTable: gauging.trialTable, ...(flatParts ? { flatParts } : {}) };
 }
 
 /** The pleats laid, where there are any; halves astride a centre line make whole ones. */

@@ -3,7 +3,7 @@ import { add, mul, plain, type Quantity, sub } from "../quantity/quantity.ts";
 import type { Message } from "../recipe/message.ts";
 import type { Recipe } from "../recipe/recipe.ts";
 import { solveAttach } from "./attach.ts";
-import { curveAt, solveBalance } from "./balance.ts";
+import { finishedAt, solveBalance } from "./balance.ts";
 import { solveBreadths, solveWaist } from "./breadths.ts";
 import { solveCloth } from "./cloth.ts";
 import type { Work } from "./context.ts";
@@ -25,6 +25,7 @@ import { layRing, type Ring } from "./ring.ts";
 import { sensitivityOf } from "./sensitivity.ts";
 import { type Reading, Sheet } from "./sheet.ts";
 import { flounceList, solveCrossing, topOf, tuckList } from "./trims.ts";
+import { solveShoulder } from "./waist-edge.ts";
 import { warnOfSkirt } from "./warnings.ts";
 import { solveWeight } from "./weight.ts";
 import { solveWork } from "./work.ts";
@@ -63,6 +64,7 @@ export function solve(recipe: Recipe, reading?: Reading): Solved {
   const opening = solveOpening(work, ring, zones);
   const plannedShare = plain(opening.planned.value.div(sheet.get("waist.planned").value));
   sheet.choose("turnDown.opening", turnDownAt(work, plannedShare), "the turn-down curve at the opening");
+  solveShoulder(work, zones, (share) => turnDownAt(work, share));
   solveCrossing(work);
   solvePlacket(work);
   limitPlacket(work);
@@ -102,6 +104,7 @@ export function solve(recipe: Recipe, reading?: Reading): Solved {
       alongTop: opening.alongTop,
       station: opening.station,
       kind: opening.kind,
+      ...(opening.under ? { under: opening.under } : {}),
     },
     tucks: tuckList(work),
     flounces: flounceList(work),
@@ -129,14 +132,7 @@ const shareOf = ({ sheet }: Work, waist: Quantity): Quantity =>
 
 function turnDownAt(work: Work, share: Quantity): Quantity {
   const { recipe, sheet } = work;
-  const finished = curveAt(
-    sheet.get("finished.front"),
-    sheet.get("finished.left"),
-    sheet.get("finished.right"),
-    sheet.get("finished.back"),
-    share,
-  );
-  return sub(sheet.get(topOf(recipe)), finished);
+  return sub(sheet.get(topOf(recipe)), finishedAt(work, share));
 }
 
 function rowsOf({ recipe, sheet }: Work): Quantity[] {

@@ -8,10 +8,8 @@ import {
   inches,
   isWhole,
   less,
-  millimetres,
   mul,
   plain,
-  type Quantity,
 } from "../quantity/quantity.ts";
 import type { Message } from "../recipe/message.ts";
 import type { Work } from "./context.ts";
@@ -163,10 +161,7 @@ export function warnOfTightness({ sheet, say }: Work): void {
   );
 }
 
-/** Cloths at the seam thicker than this cannot well be whipped. */
-const THICKEST = millimetres(5n);
-
-/** Pleats that lie over each other, and what the layers come to at the seam, turned down. */
+/** Pleats that lie over each other. */
 export function warnOfPleats({ sheet, say, recipe }: Work, sections: readonly Section[]): void {
   for (const section of sections) {
     if (section.half !== "left" || section.set === "flat" || section.set === "gauged") continue;
@@ -183,18 +178,5 @@ export function warnOfPleats({ sheet, say, recipe }: Work, sections: readonly Se
         ),
       );
     }
-    const { thickness } = recipe.cloth;
-    if (thickness && less(THICKEST, mul(thickness, plain(2 * layers)))) {
-      say(
-        warning(
-          "thick-at-seam",
-          path,
-          `turned down, the ${PLEAT_NAMES[set]} are ${2 * layers} cloths, ${printThick(mul(thickness, plain(2 * layers)))}: too thick to whip`,
-          "set the pleats in one layer, in the band's own seam: trim the top to a seam above the balance line there",
-        ),
-      );
-    }
   }
 }
-
-const printThick = (q: Quantity): string => `${decimal(q.value, 1)} mm`;

@@ -17,10 +17,10 @@ export const FLAGS = `
   flouncesOverOpening flouncesOverPocket fullLength gathered gauged gaugedToOpening halfBreadth heavy
   hooksAllAlong hookSets hoop knife light linen locked longAndShort longerBites longTails made metric mixed mixedFibre
   mixedStyles negativeEase oneFlounce oneLayer onePiece oneTuck openingOnFace outOfPeriod over
-  ownFacing partBand petticoat piped pipingJoined pleated pleatsOneLayer pleatsOnly pocket pocketLeft
+  ownFacing partBand petticoat piped pipingJoined pleated pleatsOneLayer pleatsOnly pointOver pointed pocket pocketLeft
   practiceCotton practiceEither practiceForties practiceLinen practicePleats practiceSheer printedStrip quartered
   remainder remarks repeatAcross repeatDown seamOpening seamsInPleats seamsOnFaces severalBreadths
-  sheer shrinks silk slit slitInGauging stacked stay thickness threeRows trialKept trialSewn tucks
+  sheer shrinks silk slit slitInGauging stacked stay thickness threeRows tooThick trialKept trialSewn tucks
   tucksOverOpening turned unlikeSides waistband warnings wearer weight wholeBreadth wool year`;
 
 /** Lists and what their items hold: `name` is words, `name?` yes or no, `name[]` a list with its own line. */
