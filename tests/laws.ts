@@ -178,7 +178,9 @@ export function brokenLaws(plan: Plan): string[] {
   const drop = (i: number): Fraction => {
     if (point?.set !== "edge") return F(0);
     const n = i % 8;
-    const away = F(Math.min(n, 8 - n)).div(8).mul(value("waist.planned"));
+    const away = F(Math.min(n, 8 - n))
+      .div(8)
+      .mul(value("waist.planned"));
     const left = F(1).sub(away.div(value("edge.slant")));
     return left.compare(0) > 0 ? left.mul(value("attach.waistEdge.depth")) : F(0);
   };
@@ -188,10 +190,17 @@ export function brokenLaws(plan: Plan): string[] {
     ) as [Fraction, Fraction, Fraction];
     const square = deep.mul(deep).add(along.mul(along));
     const [under, over] = [slant.sub(tape.div(2)), slant.add(tape.div(2))];
-    law(under.mul(under).compare(square) <= 0 && square.compare(over.mul(over)) <= 0, "the slant of the point");
+    law(
+      under.mul(under).compare(square) <= 0 && square.compare(over.mul(over)) <= 0,
+      "the slant of the point",
+    );
     const plain = value("wearer.waist").add(value("wearer.ease"));
     same(value("edge.length"), plain.add(slant.sub(along).mul(2)), "the pointed edge");
-    same(value("waist.planned"), point.set === "edge" ? value("edge.length") : plain, "what the skirt is set to");
+    same(
+      value("waist.planned"),
+      point.set === "edge" ? value("edge.length") : plain,
+      "what the skirt is set to",
+    );
   }
   json.balance.forEach((station, i) => {
     same(

@@ -8,11 +8,13 @@ export const FIGURE_NAMES = [
   "layout",
   "breadths",
   "map",
+  "step-pocket",
   "step-placket",
   "hem",
   "balance",
   "step-turn",
   "edge",
+  "step-point",
   "gauging",
   "step-needle",
   "step-rows",
@@ -26,6 +28,7 @@ export const FIGURE_NAMES = [
   "step-whip",
   "step-cord",
   "step-hooks",
+  "dog-leg",
 ] as const;
 
 export type FigureName = (typeof FIGURE_NAMES)[number];

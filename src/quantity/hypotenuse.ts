@@ -12,7 +12,9 @@ import { steps } from "./tape.ts";
  */
 export function hypotenuse(a: Quantity, b: Quantity, step: Quantity): Quantity {
   if (a.dim !== step.dim || b.dim !== step.dim)
-    throw new KindError(`the step is ${kindName(step.dim)}, the sides ${kindName(a.dim)} and ${kindName(b.dim)}`);
+    throw new KindError(
+      `the step is ${kindName(step.dim)}, the sides ${kindName(a.dim)} and ${kindName(b.dim)}`,
+    );
   if (step.value.compare(0) <= 0) throw new KindError("the step must be above 0");
   const [x, y] = [steps(a, step), steps(b, step)];
   const { n, d } = x.mul(x).add(y.mul(y));

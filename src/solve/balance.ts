@@ -46,12 +46,9 @@ const CURVE_PARTS = 64n;
 export function finishedAt(work: Pick<Work, "recipe" | "sheet">, share: Quantity): Quantity {
   const { sheet } = work;
   const front = sheet.has("finished.level") ? "finished.level" : "finished.front";
-  const [a, b, c, d] = [front, "finished.left", "finished.right", "finished.back"].map((name) => sheet.get(name)) as [
-    Quantity,
-    Quantity,
-    Quantity,
-    Quantity,
-  ];
+  const [a, b, c, d] = [front, "finished.left", "finished.right", "finished.back"].map((name) =>
+    sheet.get(name),
+  ) as [Quantity, Quantity, Quantity, Quantity];
   return sub(curveAt(a, b, c, d, share), dropAt(work, share));
 }
 

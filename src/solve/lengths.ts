@@ -3,8 +3,8 @@ import { printOnTape } from "../quantity/print.ts";
 import { compare, inches, less, sub } from "../quantity/quantity.ts";
 import type { Work } from "./context.ts";
 import { MEASURED_STATIONS, solveOverHoop } from "./over-hoop.ts";
-import { isPointed } from "./waist-edge.ts";
 import { checkHeights, solveHeights, topOf } from "./trims.ts";
+import { isPointed } from "./waist-edge.ts";
 
 /** Is any of the waist gauged? */
 export const isGauged = ({ fullness }: Work["recipe"]): boolean =>

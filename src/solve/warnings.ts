@@ -1,16 +1,7 @@
 /** Warnings from common practice: said with their reason, never a refusal. Survivals disagree with every rule. */
 
 import { decimal, printOnTape } from "../quantity/print.ts";
-import {
-  compare,
-  div,
-  fraction,
-  inches,
-  isWhole,
-  less,
-  mul,
-  plain,
-} from "../quantity/quantity.ts";
+import { compare, div, fraction, inches, isWhole, less, mul, plain } from "../quantity/quantity.ts";
 import type { Message } from "../recipe/message.ts";
 import type { Work } from "./context.ts";
 import { closes } from "./gauging.ts";

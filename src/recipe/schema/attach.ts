@@ -133,7 +133,8 @@ const WAIST_EDGE = block("a bodice edge that drops to a point at centre front; o
     most: "30 in",
   }),
   set: choice(["edge", "straight"], {
-    about: "the garment is set to the pointed edge, or to the straight waist within it, the point hanging over",
+    about:
+      "the garment is set to the pointed edge, or to the straight waist within it, the point hanging over",
     example: "edge",
     byDefault: byDefault("edge"),
   }),
