@@ -26,6 +26,12 @@ function withField(path: string, value: string): string {
     "wearer.waist-to-floor.right": both("left", "right"),
     "wearer.waist-height": { wearer: { waist: "27 in", hoop: { round: "110 in", height: "9 in" } } },
     "attach.opening.from-centre": { attach: { opening: { at: "front-left" } } },
+    ...Object.fromEntries(
+      ["shape", "depth", "from-centre", "set"].map((key) => [
+        `attach.waist-edge.${key}`,
+        { attach: { to: "bodice-edge", "waist-edge": { depth: "2 in", "from-centre": "4 in" } } },
+      ]),
+    ),
     "fullness.gauged-back": { fullness: { method: "pleated-gauged-back" } },
     "fullness.flat-front": { fullness: { method: "flat-front-gauged" } },
   };
@@ -93,7 +99,14 @@ describe("the schema", () => {
       "skirt.round",
       "fullness.flat-front",
       "fullness.back-share",
+      "attach.waist-edge",
+      "attach.waist-edge.shape",
+      "attach.waist-edge.depth",
+      "attach.waist-edge.from-centre",
+      "attach.waist-edge.set",
+      "attach.flat-parts",
       "attach.opening.from-centre",
+      "attach.opening.under-fold",
       "work.rates.running",
       "work.rates.marking",
     ]);
