@@ -49,7 +49,7 @@ function drawStage(drawing: Drawing, plan: Plan, half: "left" | "right", stage: 
   drawing.heading(TITLES[stage]);
   const way = half === "left" ? 1 : -1;
   const x = (out: number): number => MIDDLE + way * out;
-  const top = drawing.bottom + 18;
+  const top = drawing.bottom + (stage === "open" ? 34 : 18);
   const waist = top + TALL;
   const foot = waist + 76;
   const name = (text: string, at: Point, stand: Point, width = 84): void =>
@@ -77,7 +77,13 @@ function drawStage(drawing: Drawing, plan: Plan, half: "left" | "right", stage: 
     drawing.line("finished", [p(x(OPENING), waist), p(x(OPENING + 4), foot - 10)]);
     swung(drawing, x, top, waist);
     name("part band, loose", p((x(0) + end.x) / 2, waist + BAND / 2 + 12), p(x(-SIDE - 10), waist + 34));
-    name(`${half} front, swung open`, p(x(SIDE + 12), top + 14), p(x(SIDE + 44), top - 4), 70);
+    drawing.label(`${half} front, swung open`, p(x(SIDE + 16), top + 3), {
+      stand: p(x(SIDE - 10), top - 14),
+      sides: ["above"],
+      width: 150,
+      size: LETTERING.small,
+      leader: "always",
+    });
     name("opening", p(x(OPENING + 2), waist + 44), p(x(SIDE + 30), waist + 40), 60);
   } else {
     const hidden = stage === "closed";

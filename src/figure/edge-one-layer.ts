@@ -1,6 +1,5 @@
 /** Section through a flat or pleated part that is set in one layer: its top goes up into the seam of the edge itself. */
 import type { Plan } from "../solve/plan.ts";
-import { dimension, extension } from "./dimension.ts";
 import type { Drawing } from "./drawing.ts";
 import type { DrawnEdge, Standing } from "./edge-parts.ts";
 import { shownOf } from "./measure.ts";
@@ -40,18 +39,17 @@ export function drawOneLayer(
   const last = first - (shown - 1) * 3.4;
   const sewn = seam - 3;
   drawing.line("thread", [p(first + (edge.piped ? 4 : 6), sewn), p(last - 4, sewn)]);
-  const left = x - 56;
-  for (const y of [seam - rise, seam - 1]) extension(drawing, p(last, y), p(left - 4, y));
-  dimension(drawing, p(left, seam - rise), p(left, seam - 1), `trimmed to ${shownOf(plan, "plain.above")}`, {
-    sides: ["left"],
-    width: 66,
-  });
   const line = edge.piped ? "beside the cord, through its turnings" : "through the outer turn";
   return [
     {
+      text: `the top, trimmed to ${shownOf(plan, "plain.above")} above the line`,
+      at: p(first, seam - rise + 3),
+      middle: seam + 4,
+    },
+    {
       text: `back stitches along the balance line, ${line} and every layer`,
       at: p(first + 4, sewn),
-      middle: seam + 30,
+      middle: seam + 44,
     },
   ];
 }
