@@ -29,6 +29,8 @@ export const FIGURE_NAMES = [
   "step-cord",
   "step-hooks",
   "dog-leg",
+  "faults",
+  "range",
 ] as const;
 
 export type FigureName = (typeof FIGURE_NAMES)[number];

@@ -6,6 +6,7 @@ import { dogLeg } from "./dog-leg.ts";
 import { drawnUp } from "./drawn-up.ts";
 import { edge } from "./edge.ts";
 import { evidence, hasEvidence } from "./evidence.ts";
+import { faults } from "./faults.ts";
 import { FIGURE_NAMES, type Figure, type FigureName } from "./figure.ts";
 import { finished } from "./finished.ts";
 import { gauging } from "./gauging.ts";
@@ -13,6 +14,7 @@ import { hem } from "./hem.ts";
 import { layout } from "./layout.ts";
 import { map } from "./map.ts";
 import { pleatedLeft, pleats } from "./pleats.ts";
+import { range } from "./range.ts";
 import { STEPS, type StepName } from "./steps/index.ts";
 import { type Step, stepFigure } from "./steps/step.ts";
 import { waistRing } from "./waist-ring.ts";
@@ -33,6 +35,8 @@ export const FIGURES: Readonly<Record<FigureName, (plan: Plan) => Figure>> = {
   "waist-ring": waistRing,
   whipping,
   "dog-leg": dogLeg,
+  faults,
+  range,
   ...drawnSteps(),
 };
 
@@ -58,6 +62,8 @@ const APPLIES: Partial<Record<FigureName, (plan: Plan) => boolean>> = {
   "drawn-up": gauged,
   whipping: gauged,
   "dog-leg": ({ recipe }) => recipe.attach.to === "part-band",
+  faults: gauged,
+  range: gauged,
 };
 
 const isStep = (name: FigureName): name is StepName => Object.hasOwn(STEPS, name);

@@ -42,7 +42,7 @@ export function solveSections(
   const flatParts = solveFlatParts(work, sections);
   warnOfOpening(work, sections, opening);
   countLaid(work, sections);
-  const pins = toGauge.length > 0 ? "12 + 8 * gauging.sections" : "44";
+  const pins = toGauge.length > 0 ? "4 + 8 * gauging.sections + 8" : "4 + 8 * 4 + 8";
   work.sheet.set("pins.count", work.sheet.has("pleating.count") ? `${pins} + 2 * pleating.count` : pins);
   const gauged = [...gauging.gauged.values()];
   return { sections, gauged, trialTable: gauging.trialTable, ...(flatParts ? { flatParts } : {}) };

@@ -15,7 +15,6 @@ import {
 import type { OpeningPlace } from "../recipe/recipe.ts";
 import type { Work } from "./context.ts";
 import type { Ring } from "./ring.ts";
-import { underFold } from "./under-fold.ts";
 import { asPlanned, type SolvedZone, topOfWaist, waistOfTop } from "./zones.ts";
 
 /** How near on the waist seam a seam must be for the placket to go to it. */
@@ -46,11 +45,11 @@ const SHARES: Partial<Record<OpeningPlace, { share: string; words: string }>> = 
  * All of it goes by the waist as planned: seam or slit is sewn before the edge is made, and an edge that is made moves
  * nothing in the cloth, only the place on the waist that the cloth comes to.
  */
-export function solveOpening(work: Work, ring: Ring, zones: readonly SolvedZone[]): Opening {
-  return underFold(work, zones, placeOpening(work, ring, zones));
-}
-
-function placeOpening({ recipe, sheet, say }: Work, ring: Ring, zones: readonly SolvedZone[]): Opening {
+export function solveOpening(
+  { recipe, sheet, say }: Work,
+  ring: Ring,
+  zones: readonly SolvedZone[],
+): Opening {
   const { at, fromCentre } = recipe.attach.opening;
   const waistSeam = sheet.get("waist.planned");
   const plannedZones = asPlanned(zones);

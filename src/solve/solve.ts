@@ -21,10 +21,13 @@ import { type Opening, solveOpening } from "./opening.ts";
 import type { Plan, SeamPlace } from "./plan.ts";
 import { solvePocket } from "./pocket.ts";
 import { otherWaists } from "./range.ts";
+import { solveRedo } from "./redo.ts";
 import { layRing, type Ring } from "./ring.ts";
 import { sensitivityOf } from "./sensitivity.ts";
 import { type Reading, Sheet } from "./sheet.ts";
+import { solveNeedles, solveSewingThread, solveWhipThread } from "./thread.ts";
 import { flounceList, solveCrossing, topOf, tuckList } from "./trims.ts";
+import { underFold } from "./under-fold.ts";
 import { solveShoulder } from "./waist-edge.ts";
 import { warnOfSkirt } from "./warnings.ts";
 import { solveWeight } from "./weight.ts";
@@ -61,7 +64,7 @@ export function solve(recipe: Recipe, reading?: Reading): Solved {
   const ring = layRing(work);
   const zones = solveZones(work);
   if (!zones) return { messages };
-  const opening = solveOpening(work, ring, zones);
+  const opening = underFold(work, zones, solveOpening(work, ring, zones));
   const plannedShare = plain(opening.planned.value.div(sheet.get("waist.planned").value));
   sheet.choose("turnDown.opening", turnDownAt(work, plannedShare), "the turn-down curve at the opening");
   solveShoulder(work, zones, (share) => turnDownAt(work, share));
@@ -83,9 +86,13 @@ export function solve(recipe: Recipe, reading?: Reading): Solved {
   if (sections.gauged.length > 0) {
     solveThread(work);
     solveWhip(work);
+    solveWhipThread(work);
   }
   solveWeight(work);
   const stages = solveWork(work);
+  solveSewingThread(work);
+  solveNeedles(work);
+  solveRedo(work);
   solveCost(work);
   solveEvidence(work);
   if (failed()) return { messages };

@@ -1,7 +1,4 @@
-/**
- * Rows of data held against built booklets: each says where a rule shows, in a demo or in a small recipe of its own, and
- * what must be found there. The numbers were worked by hand, as `hand` says.
- */
+/** Rows that say where a rule shows in a built booklet: built in memory, read chapter by chapter, held against the row. */
 import { existsSync, readFileSync } from "node:fs";
 import Fraction from "fraction.js";
 import { expect } from "vitest";
@@ -12,6 +9,8 @@ import { solve } from "../../src/solve/solve.ts";
 import { BASE, type Keys, merged, recipeText } from "../recipes.ts";
 
 export interface Row {
+  /** The part of the rules that it belongs to. */
+  readonly section: number;
   readonly rule: string;
   readonly demo?: string;
   /** Keys over the plain skirt of tests/recipes.ts. */
@@ -38,7 +37,7 @@ interface Built {
   readonly chapters: ReadonlyMap<string, string>;
 }
 
-function build(source: string, evidence?: { file: string; text: string }): Built {
+export function build(source = recipeText(), evidence?: { file: string; text: string }): Built {
   const read = readRecipe("recipe.md", source, evidence);
   const solved = read.recipe ? solve(read.recipe) : { messages: [] };
   const messages = [...read.messages, ...solved.messages];
@@ -75,8 +74,8 @@ const at = (whole: unknown, path: string): unknown =>
 /** Number, text or truth as the rows write it. */
 const written = (found: unknown): unknown => (typeof found === "number" ? String(found) : found);
 
-/** Holds one row against the booklet it speaks of; `base` are keys that every row of its file has over the plain skirt. */
-export function hold(row: Row, base: Keys = {}): void {
+/** Holds one row against its booklet; `base` are keys that every row of its file has over the plain skirt. */
+export function hold(row: Omit<Row, "section">, base: Keys = {}): void {
   expect(Object.keys({ ...row.values, ...row.plan, ...row.says, ...row.message }).length).toBeGreaterThan(0);
   const { messages, plan, chapters } = row.demo
     ? demo(row.demo)
