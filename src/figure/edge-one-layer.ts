@@ -39,7 +39,7 @@ export function drawOneLayer(
   const last = first - (shown - 1) * 3.4;
   const sewn = seam - 3;
   drawing.line("thread", [p(first + (edge.piped ? 4 : 6), sewn), p(last - 4, sewn)]);
-  const line = edge.piped ? "beside the cord, through its turnings" : "through the outer turn";
+  const line = edge.piped ? "through the cord's turnings" : "through the outer turn";
   return [
     {
       text: `the top, trimmed to ${shownOf(plan, "plain.above")} above the line`,
@@ -47,7 +47,7 @@ export function drawOneLayer(
       middle: seam + 4,
     },
     {
-      text: `back stitches along the balance line, ${line} and every layer`,
+      text: `back stitches on the balance line, ${line} and all layers`,
       at: p(first + 4, sewn),
       middle: seam + 44,
     },

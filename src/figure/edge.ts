@@ -168,10 +168,10 @@ function drawPlain(drawing: Drawing, plan: Plan): void {
     drawing.settle();
     const most =
       layers > 1
-        ? ` At the thickest ${layers} layers${layers > MOST_LAYERS ? `, of which ${MOST_LAYERS} are drawn` : ""}, and no more in the seam.`
+        ? ` ${layers} layers at the thickest${layers > MOST_LAYERS ? `, ${MOST_LAYERS} of them drawn` : ""}.`
         : "";
     drawing.note(
-      `One layer each, not turned down: the top is trimmed above the balance line and goes up into the seam of the ${edge.name}.${most}`,
+      `One layer, not turned down: trimmed above the balance line, it goes up into the seam of the ${edge.name}.${most}`,
     );
     return;
   }

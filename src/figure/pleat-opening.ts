@@ -40,7 +40,12 @@ function find(plan: Plan): Found | undefined {
     if (share === 0 && start < 1e-9) return { at: "centre", end: "front", section };
     if (share === 0.5 && Math.abs(cloth - length) < 1e-9) return { at: "centre", end: "back", section };
     if (cloth < -1e-9 || cloth > length + 1e-9) continue;
-    const lies = placeInPleats(pleatLines(section), sub(near, startOf(plan, section)));
+    // The lines of a part are those of the wearer's left half: the right is its mirror.
+    const from =
+      half === "left"
+        ? section.from
+        : sub(namedValue(plan, "waist.seam").quantity, add(section.from, section.waist));
+    const lies = placeInPleats(pleatLines({ ...section, from }), sub(near, startOf(plan, section)));
     const atEnd = cloth <= 1e-9 || cloth >= length - 1e-9;
     if (!lies || (atEnd && lies.where !== "covered")) continue;
     const hidden = lies.where !== "face" || plan.opening.under !== undefined;

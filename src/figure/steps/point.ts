@@ -11,7 +11,7 @@ const pointed = ({ recipe }: Plan): boolean => recipe.attach.waistEdge?.set === 
 
 function draw(plan: Plan): Drawing {
   const drawing = new Drawing("step-point");
-  drawing.note("The front of the bodice's edge, from the outside, in true proportion:");
+  drawing.note("The front of the bodice's edge, from the outside, waist upwards, in true proportion:");
   const [deep, along] = ["attach.waistEdge.depth", "attach.waistEdge.fromCentre"].map((name) =>
     penOf(plan, name),
   ) as [number, number];
