@@ -39,7 +39,7 @@ function wordsOf(plan: Plan, half: string, stage: Stage): string {
   const other = half === "left" ? "right" : "left";
   const { garment } = plan.recipe;
   if (stage === "open")
-    return `The part band hangs from the ${other} front at centre front, with the ${garment} that it carries. The ${half} front is free from centre front to the opening.`;
+    return `The part band hangs from the ${other} front at centre front, with the ${garment} that it carries. The ${half} front is free from centre front to the opening, ${shownOf(plan, "opening.fromFront")}.`;
   if (stage === "hooked")
     return `The band lies across beneath the ${half} front and under its edge at the opening: its end hooks inside the bodice, ${shownOf(plan, "hooks.band")} hooks; then the placket, ${shownOf(plan, "hooks.placket")}. The ${garment}'s edge that hangs on the bodice lies over the one that hangs on the band.`;
   return `The ${half} front lies over the band. Bodice first, from the waist upwards; then the hook at the corner above the opening, and the one at centre front: ${shownOf(plan, "hooks.edge")} hooks on its edge.`;
