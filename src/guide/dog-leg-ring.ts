@@ -44,7 +44,7 @@ export function dogLegRing(plan: Plan): Cut[] {
           mm(waist) / times,
           mm(open) / times,
           [
-            `${side} front: free`,
+            "free front",
             `${plan.recipe.garment} hangs here, round by the back to the ${other} front`,
             "opening",
           ],

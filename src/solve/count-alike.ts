@@ -1,5 +1,5 @@
 /** Pleats of a part that takes the bites of another: where fullness is thrown to the back, one pitch goes all round. */
-import { abs, compare, div, mul, plain, type Quantity, sub, toCount } from "../quantity/quantity.ts";
+import { abs, add, compare, div, mul, plain, type Quantity, sub, toCount } from "../quantity/quantity.ts";
 import { nearestWhole, roundTo } from "../quantity/tape.ts";
 import { type BiteRules, isLong, layBites, sizesOf } from "./bites.ts";
 import type { Work } from "./context.ts";
@@ -36,13 +36,16 @@ export function countAllAlike(
 ): readonly Count[] {
   const own = countPleats(work, rules, lead, bites);
   const counts = parts.map((part) => countPleats(work, rules, part, bites));
-  const by = (pleats: number | undefined): readonly Followed[] =>
-    parts.map((part, i) =>
-      countAlike(rules, part, counts[i] as Count, bites, { ...lead, count: { ...own, pleats } as Count }),
-    );
-  const chosen = by(own.pleats);
   const fits = (all: readonly Followed[]): boolean =>
     all.every(({ count, alike }) => alike || (count.pleats ?? 0) < FEW);
+  const by = (pleats: number | undefined): readonly Followed[] => {
+    const led = { ...lead, count: { ...own, pleats } as Count };
+    const tries = windowsOf(lead.cloth, pleats, bites).map((window) =>
+      parts.map((part, i) => countAlike(rules, part, counts[i] as Count, bites, led, window)),
+    );
+    return tries.find(fits) ?? (tries[0] as readonly Followed[]);
+  };
+  const chosen = by(own.pleats);
   if (own.pleats === undefined || own.locked || rules.kept || fits(chosen))
     return said(work, chosen, fits(chosen));
   const low = Math.max(
@@ -73,8 +76,15 @@ function said({ say }: Work, all: readonly Followed[], fits: boolean): readonly 
   return all.map(({ count }) => count);
 }
 
-/** The count nearest to the lead's pitch that fits the part, and whose bites are of the lead's style and within a mark of its own. */
-function countAlike(rules: Rules, part: Stretch, own: Count, bites: BiteRules, lead: Lead): Followed {
+/** The count nearest to the lead's pitch that fits the part, and whose bites are of the lead's style and within the window. */
+function countAlike(
+  rules: Rules,
+  part: Stretch,
+  own: Count,
+  bites: BiteRules,
+  lead: Lead,
+  window: Window,
+): Followed {
   const led = lead.count.pleats;
   const same = compare(part.cloth, lead.cloth) === 0 && compare(part.waist, lead.waist) === 0;
   if (led === undefined || same) return { count: lead.count, alike: true };
@@ -88,14 +98,13 @@ function countAlike(rules: Rules, part: Stretch, own: Count, bites: BiteRules, l
   const most = own.most;
   if (least > most) return { count: { ...own, pleats: undefined }, alike: true };
   const held = Math.min(Math.max(Number(nearestWhole(free.value).n), least), most);
-  const wanted = rangeOf(lead.cloth, led, bites);
   const long = isLong(lead.cloth, led, bites);
   const reach = Math.max(1, toCount(roundTo(mul(plain(held), plain("1/10")), plain(1n), "up")));
   const near = Array.from({ length: 2 * reach + 1 }, (_, i) => held - reach + i)
     .filter((n) => n >= least && n <= most)
     .sort((a, b) => compare(away(free, a), away(free, b)) || a - b);
   const pleats = near.find(
-    (n) => isLong(part.cloth, n, bites) === long && alike(rangeOf(part.cloth, n, bites), wanted),
+    (n) => isLong(part.cloth, n, bites) === long && within(rangeOf(part.cloth, n, bites), window),
   );
   return { count: { ...own, wanted: held, pleats: pleats ?? held }, alike: pleats !== undefined };
 }
@@ -103,14 +112,27 @@ function countAlike(rules: Rules, part: Stretch, own: Count, bites: BiteRules, l
 /** How far a whole count lies from the free one. */
 const away = (free: Quantity, n: number): Quantity => abs(sub(free, plain(n)));
 
-interface Range {
+/** From a bite to one of a mark more: where all parts lie within it, no two of them step by more. */
+interface Window {
   readonly smallest: Quantity;
   readonly largest: Quantity;
-  readonly tape: Quantity;
 }
 
+/** The windows of a mark that hold the lead's bites: one where it has two sizes, else one to either side. */
+function windowsOf(cloth: Quantity, pleats: number | undefined, rules: BiteRules): readonly Window[] {
+  const { smallest, largest } = rangeOf(cloth, pleats ?? 1, rules);
+  if (compare(smallest, largest) !== 0) return [{ smallest, largest }];
+  return [
+    { smallest, largest: add(largest, rules.tape) },
+    { smallest: sub(smallest, rules.tape), largest },
+  ];
+}
+
+const within = (range: Window, window: Window): boolean =>
+  compare(window.smallest, range.smallest) <= 0 && compare(range.largest, window.largest) <= 0;
+
 /** The smallest and the largest outside bite, a remainder finer than a mark left out. */
-function rangeOf(cloth: Quantity, pleats: number, rules: BiteRules): Range {
+function rangeOf(cloth: Quantity, pleats: number, rules: BiteRules): Window {
   const { bites, remainder } = layBites(cloth, pleats, rules);
   const outside = bites.slice(0, -1).filter((_, i) => i % 2 === 0);
   const all = isLong(cloth, pleats, rules)
@@ -120,9 +142,5 @@ function rangeOf(cloth: Quantity, pleats: number, rules: BiteRules): Range {
   return {
     smallest: sorted[0] ?? (bites[0] as Quantity),
     largest: sorted.at(-1) ?? (bites[0] as Quantity),
-    tape: rules.tape,
   };
 }
-
-const alike = (a: Range, b: Range): boolean =>
-  compare(sub(a.largest, b.smallest), a.tape) <= 0 && compare(sub(b.largest, a.smallest), a.tape) <= 0;
