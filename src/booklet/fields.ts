@@ -53,8 +53,18 @@ function field({ path, text }: Field): Element {
 const group = (label: string, children: readonly Element[]): Element =>
   html("div", { className: ["fields"], role: "group", ariaLabel: label }, children);
 
-/** All measures of the recipe that are not entered in a chapter, by block. */
-export function measuresSection(plan: Plan): Element {
+/** What a change in the fields does to the recipe: in a built booklet, and in one that is open beside its text. */
+const OF_THE_RECIPE = {
+  apart: ". The recipe itself stays as it is.",
+  together: ". It is changed in the text of the recipe as well.",
+} as const;
+
+/**
+ * All measures of the recipe that are not entered in a chapter, by block.
+ *
+ * @param text does the recipe's text stay as it is, or go along with the fields?
+ */
+export function measuresSection(plan: Plan, text: keyof typeof OF_THE_RECIPE = "apart"): Element {
   const groups = new Map<string, Field[]>();
   for (const one of plan.recipe.fields) {
     if (ELSEWHERE.has(one.path)) continue;
@@ -69,7 +79,7 @@ export function measuresSection(plan: Plan): Element {
       html("code", {}, ["26 1/2 in"]),
       " or ",
       html("code", {}, ["67.3 cm"]),
-      ". The recipe itself stays as it is.",
+      OF_THE_RECIPE[text],
     ]),
     html("noscript", {}, [
       "Your browser runs no scripts here: the booklet is complete as published, and the fields only show what it was made from.",

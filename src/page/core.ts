@@ -1,32 +1,12 @@
 /** What a page loads when something is to be worked out again. Gives itself to the page's script as `plainworkCore`. */
 
 import { html } from "../booklet/nodes.ts";
-import { printExactly } from "../quantity/print.ts";
-import { LENGTH } from "../quantity/quantity.ts";
 import type { Message } from "../recipe/message.ts";
 import type { Changes } from "../recipe/written.ts";
-import { formulaOf } from "../solve/formulas.ts";
-import type { Value } from "../solve/plan.ts";
 import type { Units } from "./kept.ts";
 import { Live, type Outcome, type PageData } from "./live/live.ts";
 import { patch } from "./live/patch.ts";
-
-/** One value as the page shows it. */
-export interface Working {
-  readonly name: string;
-  readonly shown: string;
-  readonly about: string;
-  readonly how: string;
-  readonly inNumbers: string;
-  readonly rule: string;
-  readonly source: Value["source"];
-  /** The value before it is rounded for printing, where printing rounds it. */
-  readonly exactly: string;
-  /** The recipe's key, for a measure. */
-  readonly path: string;
-  /** The values its formula names. */
-  readonly from: readonly string[];
-}
+import { type Working, workingOf } from "./live/working.ts";
 
 export interface Shown {
   readonly ok: boolean;
@@ -49,13 +29,6 @@ export interface Opened {
 declare global {
   var plainworkCore: Core | undefined;
   var plainworkChapters: unknown;
-}
-
-/** A length as it is, where it is printed on the nearest mark. */
-function unrounded({ quantity, shown }: Value, show: "in" | "cm"): string {
-  if (quantity.dim !== LENGTH) return "";
-  const exactly = printExactly(quantity, show);
-  return exactly === shown ? "" : exactly;
 }
 
 const wrapped = (outcome: Outcome & { plan: object }) => ({
@@ -101,15 +74,7 @@ class Page implements Opened {
   }
 
   working(name: string): Working | undefined {
-    const value = this.shown.plan.values.get(name);
-    if (!value) return undefined;
-    const { shown, about, how, inNumbers, source, rule = "", path = "" } = value;
-    const from =
-      source === "formula" || source === "workings"
-        ? formulaOf(how).names.filter((one) => this.shown.plan.values.has(one))
-        : [];
-    const exactly = unrounded(value, this.shown.plan.recipe.show);
-    return { name, shown, about, how, inNumbers, rule, source, path, from, exactly };
+    return workingOf(this.shown.plan, name);
   }
 }
 

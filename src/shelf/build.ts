@@ -2,20 +2,11 @@
 import { dirname, join } from "node:path";
 import version from "plainwork:version";
 import { makeBooklet, type Own } from "../booklet/booklet.ts";
-import { writeSections } from "../booklet/notebook/compose.ts";
-import { ownContext } from "../booklet/notebook/own-context.ts";
-import { type FoundFile, readPhotographs } from "../booklet/notebook/photographs.ts";
-import { readNotebook } from "../booklet/notebook/read.ts";
-import { work } from "../booklet/notebook/work.ts";
-import { figuresOf } from "../figure/index.ts";
-import { readAsMadeFile } from "../recipe/as-made/file.ts";
+import { examine } from "../booklet/examine.ts";
+import type { FoundFile } from "../booklet/notebook/photographs.ts";
 import type { Paces } from "../recipe/as-made/pace.ts";
-import { frontMatter } from "../recipe/front-matter.ts";
-import { Source } from "../recipe/lines.ts";
 import { type Message, messageText } from "../recipe/message.ts";
-import { readRecipe } from "../recipe/read.ts";
 import type { Plan } from "../solve/plan.ts";
-import { solve } from "../solve/solve.ts";
 import { carried, sealed } from "./carried.ts";
 import type { Project } from "./find.ts";
 import { Neighbours } from "./neighbours.ts";
@@ -65,39 +56,12 @@ export function examined(
   paces: Paces,
   find?: (path: string) => FoundFile,
 ): Examined {
-  const read = readRecipe(RECIPE_FILE, text, files.evidence);
-  const record = files.asMade ? readAsMadeFile(files.asMade.file, files.asMade.text) : undefined;
-  const front = frontMatter(new Source(RECIPE_FILE, text));
-  const body = "body" in front ? front.body : { text: "", line: 1 };
-  const { notebook, messages: ofNotebook } = readNotebook(RECIPE_FILE, body, files.templates);
-  const pictures = find
-    ? readPhotographs(notebook.photographs, find)
-    : { photographs: new Map(), messages: [] };
-  const messages = [
-    ...files.messages,
-    ...read.messages,
-    ...(record?.messages ?? []),
-    ...ofNotebook,
-    ...pictures.messages,
-  ];
-  if (!read.recipe || failed(read.messages)) return { messages };
-
-  const recorded = { ...(record?.asMade ? { asMade: record.asMade } : {}), paces };
-  const solved = solve({ ...read.recipe, recorded });
-  messages.push(...solved.messages);
-  if (!solved.plan) return { messages };
-  const worked = work(solved.plan, notebook);
-  messages.push(...worked.messages);
-  if (failed(messages)) return { messages };
-
-  const titles = Object.fromEntries(figuresOf(worked.plan).map((name) => [name, name]));
-  messages.push(...writeSections(worked, notebook, ownContext(worked, titles)).messages);
-  if (failed(messages)) return { messages };
-  const source = carried({ files, paces, values: worked.plan.values, version });
-  return { messages, plan: solved.plan, own: { notebook, photographs: pictures.photographs, source } };
+  const found = examine(RECIPE_FILE, text, { ...files, paces }, find);
+  const messages = [...files.messages, ...found.messages];
+  const { plan, own, values } = found;
+  if (!plan || !own || !values) return { messages };
+  return { messages, plan, own: { ...own, source: carried({ files, paces, values, version }) } };
 }
-
-const failed = (messages: readonly Message[]): boolean => messages.some(({ level }) => level === "error");
 
 /**
  * Builds a project into `out`, and prints it where a browser is given. With errors nothing is written and an older booklet
