@@ -226,6 +226,12 @@ export interface Layout {
   readonly waste: Quantity;
 }
 
+/** Lining or interlining on its own cloth. */
+export interface LiningLayout {
+  readonly which: "lining" | "interlining";
+  readonly layout: Layout;
+}
+
 export interface Stage {
   readonly name: string;
   readonly low: Quantity;
@@ -276,6 +282,8 @@ export interface Plan {
   /** As the recipe lists them. */
   readonly hookSets: readonly HookSet[];
   readonly layout: Layout;
+  /** The lining, then the interlining; empty where there is neither. */
+  readonly linings: readonly LiningLayout[];
   readonly stages: readonly Stage[];
   readonly messages: readonly Message[];
 }

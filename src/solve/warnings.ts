@@ -16,6 +16,8 @@ import {
 import type { Message } from "../recipe/message.ts";
 import type { Work } from "./context.ts";
 import { closes } from "./gauging.ts";
+import { inPleats, layersOf, wallOf } from "./lining.ts";
+import { offerOfMatch } from "./match.ts";
 import type { GaugedSection, Section } from "./plan.ts";
 import { isPleatSet, PLEAT_NAMES, stacks } from "./pleat.ts";
 
@@ -60,7 +62,7 @@ export function warnOfSkirt({ recipe, sheet, say }: Work): void {
         "seams-miss-repeat",
         "cloth.repeat.across",
         `a breadth is ${sheet.shown("breadths.finished")} between its seams, not a whole number of repeats of ${sheet.shown("cloth.repeat.across")}: the seams cannot all meet on the pattern`,
-        "lose a little more in each seam, or let the pattern break at the back",
+        offerOfMatch({ recipe, sheet }) ?? "let the pattern break at the back",
       ),
     );
   }
@@ -182,18 +184,25 @@ export function warnOfPleats({ sheet, say, recipe }: Work, sections: readonly Se
         ),
       );
     }
-    const { thickness } = recipe.cloth;
-    if (thickness && less(THICKEST, mul(thickness, plain(2 * layers)))) {
+    const wall = wallOf({ recipe, sheet });
+    const total = wall && mul(wall, plain(layers));
+    if (total && less(THICKEST, total)) {
       say(
         warning(
           "thick-at-seam",
           path,
-          `turned down, the ${PLEAT_NAMES[set]} are ${2 * layers} cloths, ${printThick(mul(thickness, plain(2 * layers)))}: too thick to whip`,
+          `turned down, the ${PLEAT_NAMES[set]} are ${2 * layers} cloths${liningCloths(recipe, layers)}, ${printThick(total)}: too thick to whip`,
           "set the pleats in one layer, in the band's own seam: trim the top to a seam above the balance line there",
         ),
       );
     }
   }
+}
+
+/** What lies in the layers beside the cloth. */
+function liningCloths(recipe: Work["recipe"], layers: number): string {
+  const behind = inPleats(recipe).map((which) => `${layers * Number(layersOf(recipe, which))} of ${which}`);
+  return behind.length > 0 ? ` and ${behind.join(" and ")}` : "";
 }
 
 const printThick = (q: Quantity): string => `${decimal(q.value, 1)} mm`;

@@ -10,6 +10,8 @@ import { drawFinished } from "../../src/figure/finished.ts";
 import { drawGauging } from "../../src/figure/gauging.ts";
 import { drawHem } from "../../src/figure/hem.ts";
 import { drawLayout } from "../../src/figure/layout.ts";
+import { drawLining } from "../../src/figure/lining.ts";
+import { drawLayoutInterlining, drawLayoutLining } from "../../src/figure/lining-layout.ts";
 import { drawMap } from "../../src/figure/map.ts";
 import { drawPleats } from "../../src/figure/pleats.ts";
 import { STEPS } from "../../src/figure/steps/index.ts";
@@ -21,6 +23,9 @@ export const DRAWINGS: Readonly<Record<FigureName, (plan: Plan) => Drawing>> = {
   finished: drawFinished,
   evidence: drawEvidence,
   layout: drawLayout,
+  "layout-lining": drawLayoutLining,
+  "layout-interlining": drawLayoutInterlining,
+  lining: drawLining,
   breadths: drawBreadths,
   map: drawMap,
   hem: drawHem,

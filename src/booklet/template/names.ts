@@ -5,23 +5,25 @@ export const WORDS = "chosenSetting estimate estimateInFull skippedRows";
 
 /** Words of `garment.…`. */
 export const GARMENT = `
-  cloth edge edgeLine endToEnd fibre kind longSide notCounted openSide opening openingAmong otherSide over parts
+  cloth edge edgeLine endToEnd fibre interlining kind lining longSide notCounted openSide opening openingAmong otherSide over parts
   pleatsAtBack pleatsAtFront pocket pocketSide stay stayDepth title wearer year`;
 
 /** Yes or no: `is.…`. */
 export const FLAGS = `
-  againstPractice allGauged banded bandTemplates bodiceEdge boxed braid cbSeam centreSeamOnFace cfSeam chosenGauged
-  cost costCloth costNotions costWork cotton cross doubledThread drawnAlong ease equalSections
+  againstPractice allGauged backed banded bandTemplates bodiceEdge boxed braid cbSeam centreSeamOnFace cfSeam chosenGauged
+  cost costCloth costInterlining costLining costNotions costWork cotton cross dominant dominantAtBack doubledThread drawnAlong ease equalSections
   estimatedLengths estimatedOnly even evenTurnDown everyOther evidence evidenceCounted evidenceSkipped
-  faced facedBand facingPieced fewOriginals fibre finest flat flatAndPleated flounces
+  faced facedBand facingPieced fewOriginals fibre finest flat flatAndPleated flatLining flounces
   flouncesOverOpening flouncesOverPocket fullLength gathered gauged gaugedToOpening halfBreadth heavy
-  hooksAllAlong hookSets hoop knife light linen locked longAndShort longerBites longTails made metric mixed mixedFibre
-  mixedStyles negativeEase oneFlounce oneLayer onePiece oneTuck openingOnFace outOfPeriod over
+  hemBacked hooksAllAlong hookSets hoop hung interlined interliningFold interliningInPleats interliningJoined interliningShort
+  interliningTurned knife light lined linen liningFold liningInHem liningInPleats liningJoined liningNarrower liningSeparate
+  liningTurned locked longAndShort longerBites longTails made metric mixed mixedFibre
+  mixedStyles mounted negativeEase oneFlounce oneLayer onePiece oneWay oneTuck openingOnFace outOfPeriod over
   ownFacing partBand petticoat piped pipingJoined pleated pleatsOneLayer pleatsOnly pocket pocketLeft
   practiceCotton practiceEither practiceForties practiceLinen practicePleats practiceSheer printedStrip quartered
-  remainder remarks repeatAcross repeatDown seamOpening seamsInPleats seamsOnFaces severalBreadths
+  remainder remarks repeatAcross repeatDown seamOpening seamsInPleats seamsMeet seamsOnFaces severalBreadths
   sheer shrinks silk slit slitInGauging stacked stay thickness threeRows trialKept trialSewn tucks
-  tucksOverOpening turned unlikeSides waistband warnings wearer weight wholeBreadth wool year`;
+  tucksOverOpening turned unlikeSides waistband warnings wearer weight weightInAll wholeBreadth wool year`;
 
 /** Lists and what their items hold: `name` is words, `name?` yes or no, `name[]` a list with its own line. */
 export const LISTS: Readonly<Record<string, string>> = {
@@ -33,6 +35,8 @@ export const LISTS: Readonly<Record<string, string>> = {
   flounceList: "edge heading n",
   guides: "name title",
   hookSets: "away onLap? waist",
+  interliningPieces: "count length name ofEstimate? width",
+  liningPieces: "count length name ofEstimate? width",
   map: "isOpening? isPocket? letter place top turnDown unsewn waist",
   notions: "amount kind thing where",
   otherWaists: "byHooks fullness perInch spacing verdict waist which",
