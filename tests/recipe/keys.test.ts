@@ -35,9 +35,10 @@ function withField(path: string, value: string): string {
     "fullness.gauged-back": { fullness: { method: "pleated-gauged-back" } },
     "fullness.flat-front": { fullness: { method: "flat-front-gauged" } },
   };
-  Object.assign(keys, beside[path] ?? {});
+  Object.assign(keys, structuredClone(beside[path] ?? {}));
   for (const [block, filled] of Object.entries(NEEDED)) {
-    if (path.startsWith(`${block}.`) && !(block in (beside[path] ?? {}))) put(keys, block, structuredClone(filled));
+    if (path.startsWith(`${block}.`) && !(block in (beside[path] ?? {})))
+      put(keys, block, structuredClone(filled));
   }
   put(keys, path, value);
   // JSON is YAML, and keeps the order of keys.
