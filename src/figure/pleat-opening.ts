@@ -17,6 +17,7 @@ type Found =
       readonly pleat: number;
       /** On the section's cloth from its front end. */
       readonly cloth: number;
+      /** At an edge of the face, or behind it. */
       readonly hidden: boolean;
     };
 
@@ -43,7 +44,7 @@ function find(plan: Plan): Found | undefined {
     const own = all[pleat];
     if (!own) continue;
     const [a, b] = faceOf(own);
-    return { at: "inside", section, all, pleat, cloth, hidden: cloth < a - 1e-9 || cloth > b + 1e-9 };
+    return { at: "inside", section, all, pleat, cloth, hidden: cloth < a + 1e-9 || cloth > b - 1e-9 };
   }
   return undefined;
 }

@@ -5,6 +5,7 @@ import type { BiteRules } from "./bites.ts";
 import type { Work } from "./context.ts";
 import { evenAbove, type Locked } from "./follow-repeat.ts";
 import { recordSection, rulesFor, solveSpacing } from "./gauging.ts";
+import { limitPleats } from "./limits.ts";
 import type { Opening } from "./opening.ts";
 import { warnOfOpening } from "./opening-in-pleats.ts";
 import type { GaugedSection, Plan, Section } from "./plan.ts";
@@ -62,7 +63,8 @@ function gauge(
   const said = new Set<string>();
   const counted = countParts(work, rules, parts, bites);
   for (const { part, count } of counted) {
-    if (count.pleats !== undefined) gauged.set(part, layGauged(part, count.pleats, bites, count.locked));
+    if (count.pleats === 1) limitPleats(work, part);
+    else if (count.pleats !== undefined) gauged.set(part, layGauged(part, count.pleats, bites, count.locked));
     else if (!said.has(part.cloth.value.toFraction())) {
       said.add(part.cloth.value.toFraction());
       sayNothingFits(work, part.name, part, count);

@@ -1,7 +1,10 @@
 /** What cannot be made although every measure by itself is sensible: each refused with its numbers. */
+
+import { printOnTape } from "../quantity/print.ts";
 import { compare, inches, isWhole, less } from "../quantity/quantity.ts";
 import type { Work } from "./context.ts";
 import { seamLoss } from "./match.ts";
+import type { Part } from "./sections.ts";
 
 /** Rows further below the fold than this are hard to keep in line and to hide. */
 const DEEP_ROW = inches(3n);
@@ -43,6 +46,18 @@ export function limitPlacket({ sheet, say }: Work): void {
     path: "skirt.placket",
     text: `left open ${sheet.shown("placket.unsewn")} from the cut top, the opening would reach the hem: a breadth is cut ${sheet.shown("breadths.cut")}`,
     hint: "make the placket shorter",
+  });
+}
+
+/** Gauging is pleats drawn up one against the next: a gauged part of one pleat is none, and its thread would hold nothing even. */
+export function limitPleats({ recipe, sheet, say }: Work, { name, cloth, waist }: Part): void {
+  say({
+    code: "single-pleat",
+    level: "error",
+    path: recipe.fullness.zones ? "fullness.zones" : "fullness.method",
+    text: `the ${name}, ${printOnTape(cloth, sheet.showing)} of cloth to ${printOnTape(waist, sheet.showing)} of waist, makes one pleat only`,
+    expected: "two pleats at least in every gauged part",
+    hint: "give that part more of the waist or more cloth, lay it in pleats, or move an opening that cuts it short",
   });
 }
 

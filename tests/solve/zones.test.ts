@@ -196,3 +196,18 @@ describe("checks as a ruler (published: row 10)", () => {
     expect(exact(sum(section.bites[0] as never, ...section.bites.slice(1)))).toBe("179/4");
   });
 });
+
+describe("a gauged part of one pleat", () => {
+  // Drawn up it would be one tuck on a thread, and no figure could show its gauging (a bug once: figures without a height).
+  it("is refused, with its cloth and waist", () => {
+    const [said] = errors({
+      fullness: {
+        zones:
+          "[{set: box, waist: 6 in, face: 3/4 in, depth: 1 3/4 in}, {set: gauged, waist: 1/4 in, cloth: 7/8 in}, {set: knife, face: 3/4 in}]",
+      },
+    });
+    expect(said).toMatch(
+      /^single-pleat: the left gauged part, 7\/8 in of cloth to 1\/4 in of waist, makes one pleat only/,
+    );
+  });
+});
