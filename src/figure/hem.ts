@@ -96,7 +96,7 @@ function drawFaced(drawing: Drawing, plan: Plan, edge: number, scale: number): v
     width: 110,
     leader: "always",
   });
-  drawing.label("facing", v(facing, (head + sewn) / 2), { sides: ["left"], leader: "never", gap: 8 });
+  nameInner(drawing, plan, "facing", v(facing, (head + sewn) / 2));
   drawing.label(`seam rolled ${hemRules(plan).roll} to the inside`, v(other - 4, sewn), {
     stand: v(left - 62, edge + 14),
     sides: ["on"],
@@ -136,12 +136,19 @@ function drawTurned(drawing: Drawing, plan: Plan, edge: number, scale: number): 
       leader: "always",
     },
   );
-  drawing.label("turned up inside", v(own, (head + edge) / 2), {
-    sides: ["left"],
-    leader: "never",
-    gap: 8,
-    width: 50,
-  });
+  nameInner(drawing, plan, "turned up inside", v(own, (head + edge) / 2));
+}
+
+/** Names the innermost layer: at the left of it, or from the right where a lining hangs beside it. */
+function nameInner(drawing: Drawing, plan: Plan, text: string, at: Point): void {
+  if (beside(plan) > 0)
+    drawing.label(text, at, {
+      stand: v(SKIRT + 18, at.y + 14),
+      sides: ["right"],
+      width: 100,
+      leader: "always",
+    });
+  else drawing.label(text, at, { sides: ["left"], leader: "never", gap: 8, width: 50 });
 }
 
 /** Room at the left for a lining that hangs by itself. */

@@ -48,10 +48,13 @@ export function drawLining(plan: Plan): Drawing {
   const cut = fold + down * scale;
   const foot = cut + 58;
   const layers = layersOf(plan);
-  const inner = layers.filter(({ to }) => to === "turned").length;
-  const width = layers.filter(({ to }) => to !== "separate").length + inner;
+  const turned = layers.filter(({ to }) => to === "turned");
+  const width = layers.filter(({ to }) => to !== "separate").length + turned.length;
   const right: ColumnName[] = [];
-  for (const layer of layers) right.push(drawLayer(drawing, plan, layer, { fold, cut, foot, scale, width }));
+  for (const layer of layers)
+    right.push(
+      drawLayer(drawing, plan, layer, { fold, cut, foot, scale, width, within: turned.indexOf(layer) }),
+    );
   if (gauged) {
     for (const row of plan.rows) {
       const y = fold + pen(row) * scale;
@@ -85,6 +88,8 @@ interface Heights {
   readonly scale: number;
   /** How many layers lie side by side in the turned-down top. */
   readonly width: number;
+  /** Of the turned-down layers, how many this one lies within. */
+  readonly within: number;
 }
 
 /** One layer from below up to where it ends, and down again where it is turned. Returns its name. */
@@ -92,11 +97,11 @@ function drawLayer(drawing: Drawing, plan: Plan, layer: Layer, at: Heights): Col
   const { fold, cut, foot, width } = at;
   const { step, to, kind, name } = layer;
   const x = X - step * APART;
-  const far = X - (width - 1 - step) * APART;
+  const far = X - (width - 1 - at.within) * APART;
   const named = (text: string, y: number, px = x): ColumnName => ({ text, at: v(px, y) });
   if (to === "turned") {
     const r = (x - far) / 2;
-    const high = fold + step * 5;
+    const high = fold + at.within * 5;
     drawing.line(kind, [v(x, foot), v(x, high + 8), ...arc(v(x - r, high + 8), r, 8, 360, 180), v(far, cut)]);
     return named(
       step === 0 ? `${name}, turned down inside` : `${name}, turned down with it`,
