@@ -24,7 +24,7 @@ const draw =
   (which: Which) =>
   (plan: Plan): Drawing => {
     const drawing = new Drawing(`layout-${which}`);
-    drawing.heading(`The ${which}, right side up. The top of every piece lies upwards.`);
+    drawing.heading(`The ${which}, right side of the cloth up. The top of every piece lies upwards.`);
     drawing.note("To scale, one layer. Sizes are across × along the cloth.");
     const sheet = drawOnCloth(drawing, plan, {
       layout: layoutOf(plan, which),
