@@ -20,6 +20,19 @@ const valued = (name: string, change: (q: Quantity) => Quantity): Plan => {
   return { ...good, values };
 };
 
+const lined = planOf({
+  cloth: { weight: "120 g/m2", repeat: { across: "2 in", match: "true", dominant: "1/2 in" } },
+  lining: { width: "30 in", selvedge: "1/4 in", thickness: "0.1 mm", weight: "90 g/m2" },
+  interlining: { width: "40 in", thickness: "0.5 mm", weight: "90 g/m2", to: "turned" },
+});
+const linedWith = (name: string, change: (q: Quantity) => Quantity): Plan => {
+  const values = new Map(lined.values);
+  const value = values.get(name);
+  if (!value) throw new Error(`no value ${name}`);
+  values.set(name, { ...value, quantity: change(value.quantity) });
+  return { ...lined, values };
+};
+
 const SPOILT: readonly [string, Plan, string][] = [
   [
     "a hem levelled at the bottom, the top left alone",
@@ -111,6 +124,31 @@ const SPOILT: readonly [string, Plan, string][] = [
     { ...good, stages: at(good.stages, 0, (s) => ({ ...s, low: add(s.low, s.low) })) },
     "stages, low",
   ],
+  ["a pattern that meets nowhere", linedWith("breadths.finished", longer), "a breadth between its seams"],
+  [
+    "a dominant line beside the centre",
+    linedWith("seam.left", longer),
+    "a dominant line stands at centre front",
+  ],
+  ["a lining too short", linedWith("lining.cut", () => inches("30")), "the lining reaches the waist"],
+  [
+    "an interlining left out of the sums",
+    linedWith("interlining.thickness", longer),
+    "what the needle meets",
+  ],
+  ["too little lining", linedWith("lining.buy", () => inches("36")), "lining to buy"],
+  [
+    "a lining with a breadth too few",
+    {
+      ...lined,
+      linings: at(lined.linings, 0, (l) => ({
+        ...l,
+        layout: { ...l.layout, pieces: l.layout.pieces.slice(1) },
+      })),
+    },
+    "the lining goes round",
+  ],
+  ["an interlining of nothing", { ...lined, linings: lined.linings.slice(0, 1) }, "a layout for each lining"],
   ["a hook more", valued("hooks.count", (q) => add(q, plain(1n))), "hooks"],
   ["hooks beside the band", valued("hooks.bandFirst", longer), "hooks over the band's depth"],
   ["a short thread", valued("gauging.thread", () => inches("20")), "thread"],
@@ -141,6 +179,7 @@ const SPOILT: readonly [string, Plan, string][] = [
 describe("the laws", () => {
   it("hold for the plan that is spoilt below", () => {
     expect(brokenLaws(good)).toEqual([]);
+    expect(brokenLaws(lined)).toEqual([]);
   });
   it.each(SPOILT)("%s is noticed", (_, plan, words) => {
     const gauged = plan.sections.flatMap((section) => (section.set === "gauged" ? [section] : []));

@@ -7,6 +7,7 @@ import { planJson } from "../src/solve/json.ts";
 import type { Plan } from "../src/solve/plan.ts";
 import { edgeLaws } from "./edge-laws.ts";
 import { brokenEstimates } from "./laws-over-hoop.ts";
+import { liningLaws, matchLaws } from "./lining-laws.ts";
 import { brokenMap } from "./map-laws.ts";
 import { ringLaws } from "./ring-laws.ts";
 import { brokenShare } from "./share-laws.ts";
@@ -154,7 +155,9 @@ export function brokenLaws(plan: Plan): string[] {
   const count = value("breadths.count");
   const pieces = count.ceil();
   const usable = value("cloth.width").sub(value("cloth.selvedge").mul(2));
-  same(round, count.mul(usable).sub(pieces.mul(2).mul(value("skirt.seam"))), "round");
+  const lost = has("seam.lost") ? value("seam.lost") : value("skirt.seam").mul(2);
+  same(round, count.mul(usable).sub(pieces.mul(lost)), "round");
+  matchLaws({ value, has, law, same, notLess, plan });
   same(value("waist.quarter").mul(4), waist, "four quarters of the waist");
   same(value("skirt.fullness").mul(waist), round, "fullness x waist");
 
@@ -437,6 +440,7 @@ export function brokenLaws(plan: Plan): string[] {
   );
 
   trimLaws(json, value, has, law);
+  liningLaws({ json, plan, value, has, law, same, notLess });
   if (has("skirt.weight")) {
     const facing = json.layout.pieces.some(({ name }) => name.startsWith("facing strip"));
     const cloth = [
@@ -451,8 +455,16 @@ export function brokenLaws(plan: Plan): string[] {
   // Cost: what is priced, to the cent, adds up.
   if (has("cost.low")) {
     const sumOf = (...names: string[]): Fraction => total(names.filter(has).map(value));
-    same(sumOf("cost.cloth", "cost.notions", "cost.workLow"), value("cost.low"), "cost, low");
-    same(sumOf("cost.cloth", "cost.notions", "cost.workHigh"), value("cost.high"), "cost, high");
+    same(
+      sumOf("cost.cloth", "cost.lining", "cost.interlining", "cost.notions", "cost.workLow"),
+      value("cost.low"),
+      "cost, low",
+    );
+    same(
+      sumOf("cost.cloth", "cost.lining", "cost.interlining", "cost.notions", "cost.workHigh"),
+      value("cost.high"),
+      "cost, high",
+    );
     const near = (name: string, wanted: Fraction): void =>
       law(value(name).sub(wanted).abs().compare(F("1/200")) <= 0, `${name} is within half a cent`);
     if (has("cost.cloth")) near("cost.cloth", value("cloth.buy").mul(value("work.price.cloth")));

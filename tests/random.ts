@@ -145,6 +145,38 @@ function trimmings(show: "in" | "cm") {
   };
 }
 
+/** A lining or an interlining on some. */
+function backings(show: "in" | "cm") {
+  const width = show === "in" ? inches(20, 50, 4) : centimetres(50, 130);
+  const cloth = {
+    width,
+    selvedge: show === "in" ? fc.constantFrom("0 in", "1/4 in") : fc.constantFrom("0 cm", "0.5 cm"),
+    thickness: fc.integer({ min: 5, max: 30 }).map((n) => `0.${String(n).padStart(2, "0")} mm`),
+    weight: maybe(fc.constantFrom("80 g/m2", "130 g/m2")),
+    shrinkage: maybe(fc.constantFrom("2 %", "5 %")),
+  };
+  const seldom = <T>(value: fc.Arbitrary<T>): fc.Arbitrary<T | null> =>
+    fc.oneof({ weight: 2, arbitrary: fc.constant(null) }, { weight: 1, arbitrary: value });
+  return {
+    lining: seldom(
+      fc
+        .record({
+          how: fc.constantFrom("hung fold", "hung turned", "hung separate", "flat fold", "flat turned"),
+          ...cloth,
+        })
+        .map(({ how, ...rest }): Keys => {
+          const [kind, to] = how.split(" ") as [string, string];
+          return { kind, to, ...rest };
+        }),
+    ),
+    interlining: seldom(
+      fc
+        .record({ to: fc.constantFrom("short", "short", "fold", "turned"), ...cloth })
+        .map((keys): Keys => keys),
+    ),
+  };
+}
+
 function keysIn(show: "in" | "cm", r: Ranges): fc.Arbitrary<Keys> {
   const sides = fc.oneof(
     r.toFloor.map((side): Keys => ({ side })),
@@ -217,6 +249,11 @@ function keysIn(show: "in" | "cm", r: Ranges): fc.Arbitrary<Keys> {
         { depth: "1 1/4 in", "from-centre": "3 in", set: "straight" },
       ),
       flatParts: fc.constantFrom(null, null, "seam", "whip"),
+      ...backings(show),
+      oneWay: fc.constantFrom(null, null, "true"),
+      match: fc.constantFrom(null, null, "true"),
+      lost: maybe(fc.constantFrom("0", "1", "3")),
+      dominant: maybe(fc.constantFrom("0 in", "1/8 in", "3 mm")),
       ...trimmings(show),
     })
     .map((x): Keys => {
@@ -247,15 +284,25 @@ function keysIn(show: "in" | "cm", r: Ranges): fc.Arbitrary<Keys> {
           thickness: x.thickness,
           weight: x.weight,
           shrinkage: x.shrinkage,
+          "one-way": x.oneWay,
           ...(x.down || x.across || x.setting["follow-repeat"]
             ? {
                 repeat: {
                   ...(x.down ? { down: x.down } : {}),
                   across: x.across ?? (x.setting["follow-repeat"] ? "3/8 in" : null),
+                  ...(x.match && (x.across || x.setting["follow-repeat"])
+                    ? {
+                        match: x.match,
+                        "lines-lost": x.lost,
+                        dominant: x.breadths.includes("/") ? null : x.dominant,
+                      }
+                    : {}),
                 },
               }
             : {}),
         },
+        lining: x.lining,
+        interlining: x.interlining,
         skirt: {
           breadths: x.breadths,
           seam: x.seam,

@@ -57,7 +57,7 @@ export function ringLaws(checks: Checks): void {
   const start = first ? length(first.from) : ZERO;
   const breadths = plan.breadths.map(({ name, from, to }) => ({ name, from: length(from), to: length(to) }));
   inARow(checks, breadths, start, start.add(round), "breadths");
-  const seamWidth = value("skirt.seam").mul(2);
+  const seamWidth = has("seam.lost") ? value("seam.lost") : value("skirt.seam").mul(2);
   const usable = value("cloth.width").sub(value("cloth.selvedge").mul(2));
   for (const { whole, name, from, to } of plan.breadths)
     same(length(to).sub(length(from)), usable.div(whole ? 1 : 2).sub(seamWidth), `width of the ${name}`);

@@ -29,6 +29,7 @@ import { estimatesContext, isEstimated } from "./estimates.ts";
 import { evidenceContext } from "./evidence.ts";
 import { flagsOf } from "./flags.ts";
 import { hasLonger } from "./gauging-flags.ts";
+import { piecesOfLining } from "./lining.ts";
 import { paceWords } from "./made-hours.ts";
 import { mapContext } from "./map.ts";
 import { notCounted } from "./not-counted.ts";
@@ -82,6 +83,8 @@ export function contextOf(plan: Plan): Context {
     over: recipe.wearer.over,
     cloth: recipe.cloth.name,
     fibre: recipe.cloth.fibre,
+    lining: recipe.lining?.name,
+    interlining: recipe.interlining?.name,
     stay: recipe.fullness.stay?.name ?? (recipe.fullness.stay ? "the stay" : undefined),
     stayDepth: stayDepth(plan),
     opening: plan.opening.station,
@@ -165,7 +168,11 @@ export function contextOf(plan: Plan): Context {
     whole: breadth.whole,
     width: onTape(sub(breadth.to, breadth.from)),
   }));
-  context.pieces = piecesContext(plan, onTape);
+  context.pieces = piecesContext(plan, plan.layout.pieces, onTape);
+  for (const which of ["lining", "interlining"] as const)
+    context[`${which}Pieces`] = piecesOfLining(plan.linings, which, (pieces) =>
+      piecesContext(plan, pieces, onTape),
+    );
   context.notions = notionsOf(plan);
   context.stages = stagesContext(plan.stages);
   context.warnings = plan.messages
@@ -243,10 +250,10 @@ function trialContext(row: TrialRow, plan: Plan) {
   };
 }
 
-function piecesContext(plan: Plan, onTape: (q: Quantity) => string) {
+function piecesContext(plan: Plan, pieces: Plan["layout"]["pieces"], onTape: (q: Quantity) => string) {
   const groups = new Map<string, { name: string; count: number; width: string; length: string }>();
   const estimated = isEstimated(plan);
-  for (const piece of plan.layout.pieces) {
+  for (const piece of pieces) {
     const name = piece.name.replace(/ \d+$/, "");
     const width = onTape(piece.width);
     const length = onTape(piece.length);
@@ -262,7 +269,7 @@ function piecesContext(plan: Plan, onTape: (q: Quantity) => string) {
     .map((group) => ({
       ...group,
       count: String(group.count),
-      ofEstimate: estimated && /breadth|placket/.test(group.name),
+      ofEstimate: estimated && /breadth|placket|^whole width$|^piece$|^narrow strip$/.test(group.name),
     }));
 }
 

@@ -4,10 +4,12 @@ import { bandEnds } from "../guide/band-ends.ts";
 import { stripKinds } from "../guide/marking-strip.ts";
 import {
   compare,
+  div,
   fraction,
   isNegative,
   isWhole,
   isZero,
+  mul,
   plain,
   type Quantity,
 } from "../quantity/quantity.ts";
@@ -16,6 +18,7 @@ import { madeOf, otherMeasures } from "./as-made.ts";
 import { isEstimated } from "./estimates.ts";
 import { evidenceFlags } from "./evidence.ts";
 import { gaugedToOpening, hasLonger, isFinest } from "./gauging-flags.ts";
+import { liningFlags } from "./lining.ts";
 import { paceWords } from "./made-hours.ts";
 import { openingOnFace, seamsInPleats } from "./pleat-words.ts";
 import { trimFlags } from "./trims.ts";
@@ -38,6 +41,7 @@ export function flagsOf(plan: Plan) {
   );
   const longAndShort = sections.filter(({ style }) => style === "long-and-short").length;
   const weight = quantity("skirt.weight");
+  const inAll = quantity("skirt.weightInAll") ?? weight;
   const sets = new Set(plan.sections.map(({ set }) => set));
   const record = madeOf(plan);
   const said = (code: string): boolean => plan.messages.some((message) => message.code === code);
@@ -113,7 +117,7 @@ export function flagsOf(plan: Plan) {
     sheer: cloth.sheer,
     hoop: wearer.hoop !== undefined,
     weight: weight !== undefined,
-    light: weight !== undefined && weight.value.compare(LIGHT) <= 0,
+    light: inAll !== undefined && inAll.value.compare(LIGHT) <= 0,
     heavy: plan.messages.some(({ code }) => code === "heavy"),
     year: recipe.year !== undefined,
     wearer: wearer.name !== undefined,
@@ -144,6 +148,11 @@ export function flagsOf(plan: Plan) {
     negativeEase: isNegative(wearer.ease),
     petticoat: recipe.garment === "petticoat",
     ...trimFlags(plan),
+    ...liningFlags(plan),
+    oneWay: cloth.oneWay,
+    seamsMeet: cloth.repeat?.match === true,
+    dominant: cloth.repeat?.match === true && cloth.repeat.dominant !== undefined,
+    dominantAtBack: isWhole(half(quantity("repeat.between"), quantity("breadths.count"))),
     cfSeam: plan.seams.some(({ station }) => isZero(station)),
     cbSeam: plan.seams.some(({ station, kind }) => kind !== "slit" && compare(station, plain("1/2")) === 0),
     estimatedLengths: isEstimated(plan),
@@ -158,6 +167,10 @@ export function flagsOf(plan: Plan) {
     ),
   };
 }
+
+/** Half of all the repeats of the round: whole where centre back is a whole number of them away from centre front. */
+const half = (between: Quantity | undefined, count: Quantity | undefined): Quantity =>
+  between && count ? div(mul(between, count), plain(2n)) : plain(fraction(1n, 2n));
 
 const exceeds = (a: Quantity | undefined, b: Quantity | undefined): boolean =>
   a !== undefined && b !== undefined && compare(a, b) > 0;

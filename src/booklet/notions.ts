@@ -1,6 +1,7 @@
 /** What to buy and have ready, with amounts from the plan. Thread is a supply, scissors a tool (schema.org HowTo). */
 import type { Plan } from "../solve/plan.ts";
 import { isEstimated, SHORT_MARK } from "./estimates.ts";
+import { addLinings } from "./lining.ts";
 import { marked } from "./marks.ts";
 import { stayDepth } from "./stay.ts";
 import { addTrims, trimsOfCloth } from "./trims.ts";
@@ -31,6 +32,7 @@ export function notionsOf(plan: Plan): Notion[] {
   const add = (thing: string, amount: string, where: string, kind: Notion["kind"] = "supply"): void => {
     list.push({ thing, amount, where, kind });
   };
+  addLinings(plan, isEstimated(plan), value, add);
   if (recipe.skirt.hem.kind === "faced" && recipe.skirt.hem.cloth === "other") {
     add(
       "facing cloth",

@@ -40,6 +40,7 @@ export function drawBreadths(plan: Plan): Drawing {
   const top = drawing.bottom + 30;
   const foot = top + penOf(plan, "breadths.cut") * scale;
   drawOutline(drawing, top, foot);
+  const lines = drawLines(drawing, plan, top, foot);
   drawSeams(drawing, plan, top, foot);
   drawOpenings(drawing, plan, top, scale);
   const [first] = plan.breadths.filter(
@@ -66,6 +67,7 @@ export function drawBreadths(plan: Plan): Drawing {
       { above: 10 },
     );
   }
+  if (lines) drawing.note(lines);
   return drawing;
 }
 
@@ -81,6 +83,25 @@ function drawOutline(drawing: Drawing, top: number, foot: number): void {
       { x, y: top - 6 },
       { x, y: foot + 6 },
     ]);
+}
+
+/** The dominant lines, which meet at every seam, from centre front round; returns what is to be said of them. */
+function drawLines(drawing: Drawing, plan: Plan, top: number, foot: number): string | undefined {
+  const { match, dominant, across: repeat } = plan.recipe.cloth.repeat ?? {};
+  if (!match || !dominant || !repeat) return undefined;
+  const across = acrossOf(plan);
+  const round = penOf(plan, "skirt.round");
+  if ((pen(repeat) / round) * WIDE >= 3)
+    for (let at = pen(repeat); at < round - 1e-9; at += pen(repeat))
+      drawing.line(
+        "ease",
+        [
+          { x: across(at), y: top },
+          { x: across(at), y: foot },
+        ],
+        { soft: true },
+      );
+  return `A dominant line of the pattern lies at centre front; from there ${shownOf(plan, "repeat.between")} repeats go to a breadth, ${shownOf(plan, "breadths.finished")}, and meet at every seam.`;
 }
 
 function drawSeams(drawing: Drawing, plan: Plan, top: number, foot: number): void {

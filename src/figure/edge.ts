@@ -111,8 +111,17 @@ function drawGauged(drawing: Drawing, plan: Plan, section: GaugedSection): void 
   drawing.settle();
   const broken = pen(turnDown) * scale > DEEPEST ? " It is drawn shorter than it is." : "";
   drawing.note(
-    `The depth stands inside, under the ${edge.above}. The turn-down here is ${tape(turnDown)}; it differs round the waist.${broken}`,
+    `The depth stands inside, under the ${edge.above}. The turn-down here is ${tape(turnDown)}; it differs round the waist.${broken}${behindWords(plan)}`,
   );
+}
+
+/** What lies behind the cloth in a wall, in words. */
+function behindWords({ recipe }: Plan): string {
+  const behind = (["lining", "interlining"] as const).filter((which) => {
+    const to = recipe[which]?.to;
+    return to === "fold" || to === "turned";
+  });
+  return behind.length > 0 ? ` Within each pleat lies the ${behind.join(" and the ")}, not drawn here.` : "";
 }
 
 /** Rows of gauging cross the wall; the stay lies within the turn-down. Returns the threads' name. */

@@ -9,7 +9,9 @@ import { torn } from "./torn.ts";
 
 /** Across the page: the skirt's cloth, its turning, the facing's turning, the facing, the braid. */
 const SKIRT = 214;
-const APART = 13;
+/** Between two layers; more where a lining lies between. */
+const CLOSE = 13;
+const apart = ({ recipe }: Plan): number => (recipe.lining || recipe.interlining ? 20 : CLOSE);
 /** How tall the hem's depth is drawn, and how much of the skirt stands above it. */
 const TALL = 150;
 const ABOVE = 44;
@@ -46,6 +48,7 @@ export function drawHem(plan: Plan): Drawing {
     width: right.width,
     leader: "always",
   });
+  drawBacking(drawing, plan, { top, edge, scale });
   if (faced) drawFaced(drawing, plan, edge, scale);
   else drawTurned(drawing, plan, edge, scale);
   drawing.settle();
@@ -56,7 +59,8 @@ export function drawHem(plan: Plan): Drawing {
 /** The skirt turns up by its seam; the facing hangs on it, turned in at the top. */
 function drawFaced(drawing: Drawing, plan: Plan, edge: number, scale: number): void {
   const seam = penOf(plan, "skirt.seam") * scale;
-  const [own, other, facing] = [SKIRT - APART, SKIRT - 2 * APART, SKIRT - 3 * APART];
+  const own = SKIRT - apart(plan);
+  const [other, facing] = [own - CLOSE, own - 2 * CLOSE];
   const sewn = edge - ROLL;
   // Skirt: round the edge, up past the seam to its cut edge.
   drawing.line("cloth", [...round(SKIRT, own, edge - 7), v(own, sewn - seam)]);
@@ -72,9 +76,9 @@ function drawFaced(drawing: Drawing, plan: Plan, edge: number, scale: number): v
     v(inner, head + seam),
   ]);
   drawing.line("thread", [v(own + 4, sewn), v(other - 4, sewn)]);
-  hemStitch(drawing, facing, head + 5);
+  hemStitch(drawing, plan, facing, head + 5);
   if (plan.recipe.skirt.braid) drawBraid(drawing, plan, facing - 8, edge);
-  const left = facing - (plan.recipe.skirt.braid ? 30 : 18);
+  const left = facing - (plan.recipe.skirt.braid ? 30 : 18) - beside(plan);
   const depth = `depth ${shownOf(plan, "skirt.hem.depth")}`;
   extension(drawing, v(facing, head), v(left - 24, head));
   extension(drawing, v(facing, sewn), v(left - 24, sewn));
@@ -92,7 +96,7 @@ function drawFaced(drawing: Drawing, plan: Plan, edge: number, scale: number): v
     width: 110,
     leader: "always",
   });
-  drawing.label("facing", v(facing, (head + sewn) / 2), { sides: ["left"], leader: "never", gap: 8 });
+  nameInner(drawing, plan, "facing", v(facing, (head + sewn) / 2));
   drawing.label(`seam rolled ${hemRules(plan).roll} to the inside`, v(other - 4, sewn), {
     stand: v(left - 62, edge + 14),
     sides: ["on"],
@@ -103,7 +107,7 @@ function drawFaced(drawing: Drawing, plan: Plan, edge: number, scale: number): v
 
 /** The cloth turns up by the hem's depth, its raw edge turned in. */
 function drawTurned(drawing: Drawing, plan: Plan, edge: number, scale: number): void {
-  const own = SKIRT - 2 * APART;
+  const own = SKIRT - CLOSE - apart(plan);
   const head = edge - penOf(plan, "skirt.hem.depth") * scale;
   const turn = penOf(plan, "skirt.hem.turnIn") * scale;
   const inner = own + 6;
@@ -113,9 +117,9 @@ function drawTurned(drawing: Drawing, plan: Plan, edge: number, scale: number): 
     ...arc(v((own + inner) / 2, head + 3), (inner - own) / 2, 3, 180, 360),
     v(inner, head + Math.max(turn, 8)),
   ]);
-  hemStitch(drawing, own, head + 5);
+  hemStitch(drawing, plan, own, head + 5);
   if (plan.recipe.skirt.braid) drawBraid(drawing, plan, own - 8, edge);
-  const left = own - (plan.recipe.skirt.braid ? 34 : 22);
+  const left = own - (plan.recipe.skirt.braid ? 34 : 22) - beside(plan);
   extension(drawing, v(own, head), v(left - 24, head));
   extension(drawing, v(own, edge), v(left - 24, edge));
   dimension(drawing, v(left - 20, head), v(left - 20, edge), `depth ${shownOf(plan, "skirt.hem.depth")}`, {
@@ -132,12 +136,66 @@ function drawTurned(drawing: Drawing, plan: Plan, edge: number, scale: number): 
       leader: "always",
     },
   );
-  drawing.label("turned up inside", v(own, (head + edge) / 2), {
-    sides: ["left"],
-    leader: "never",
-    gap: 8,
-    width: 50,
-  });
+  nameInner(drawing, plan, "turned up inside", v(own, (head + edge) / 2));
+}
+
+/** Names the innermost layer: at the left of it, or from the right where a lining hangs beside it. */
+function nameInner(drawing: Drawing, plan: Plan, text: string, at: Point): void {
+  if (beside(plan) > 0)
+    drawing.label(text, at, {
+      stand: v(SKIRT + 18, at.y + 14),
+      sides: ["right"],
+      width: 100,
+      leader: "always",
+    });
+  else drawing.label(text, at, { sides: ["left"], leader: "never", gap: 8, width: 50 });
+}
+
+/** Room at the left for a lining that hangs by itself. */
+const beside = ({ recipe }: Plan): number => (recipe.lining?.to === "separate" ? 16 : 0);
+
+/** Interlining and lining: down to the hem's fold, or caught with the cloth in the facing's seam, or hanging by itself. */
+function drawBacking(
+  drawing: Drawing,
+  plan: Plan,
+  { top, edge, scale }: { top: number; edge: number; scale: number },
+): void {
+  const { lining: behind, interlining, skirt } = plan.recipe;
+  const name = (text: string, at: Point, y: number): void =>
+    drawing.label(text, at, { stand: v(at.x - 46, y), sides: ["left"], width: 90, leader: "always" });
+  if (interlining) {
+    drawing.line("interlining", [v(SKIRT - 6, top), v(SKIRT - 6, edge - 6)]);
+    name("interlining", v(SKIRT - 6, top + 8), top + 6);
+  }
+  if (!behind) return;
+  const y = interlining ? top + 24 : top + 8;
+  const own = SKIRT - apart(plan);
+  if (behind.to === "separate") {
+    const x = own - 2 * CLOSE - (skirt.braid ? 30 : 16);
+    const foot = edge - Math.max(penOf(plan, "lining.shorter") * scale, 6);
+    const head = foot - Math.max(penOf(plan, "lining.hem") * scale, 10);
+    drawing.line("lining", [
+      v(x, top),
+      v(x, foot - 4),
+      ...arc(v(x + 3.5, foot - 4), 3.5, 4, 180, 0),
+      v(x + 7, head),
+    ]);
+    name(`lining, ${shownOf(plan, "lining.shorter")} shorter, with its own hem`, v(x, y), y + 10);
+    return;
+  }
+  const x = SKIRT - 12;
+  drawing.line(
+    "lining",
+    skirt.hem.kind === "turned"
+      ? [v(x, top), v(x, edge - 4)]
+      : [
+          v(x, top),
+          v(x, edge - 5),
+          v(own + 5, edge - 5),
+          v(own + 5, edge - ROLL - penOf(plan, "skirt.seam") * scale),
+        ],
+  );
+  name("lining", v(x, y), y);
 }
 
 /** The fold at the hem edge, from the skirt's outside to the layer within. */
@@ -145,9 +203,16 @@ const round = (from: number, to: number, y: number): Point[] =>
   arc(v((from + to) / 2, y), (from - to) / 2, 7, 0, 180);
 
 /** The stitch along the top: through the inner layers and one thread of the outside. */
-function hemStitch(drawing: Drawing, from: number, y: number): void {
-  drawing.line("thread", [v(from - 5, y), v(SKIRT + 0.6, y)]);
-  drawing.label("one thread of the outside", v(SKIRT, y), {
+function hemStitch(drawing: Drawing, plan: Plan, from: number, y: number): void {
+  const { lining, interlining } = plan.recipe;
+  const into =
+    lining && lining.to !== "separate"
+      ? { x: SKIRT - 12, text: "through the lining, not to the outside" }
+      : interlining
+        ? { x: SKIRT - 6, text: "through the interlining, not to the outside" }
+        : { x: SKIRT, text: "one thread of the outside" };
+  drawing.line("thread", [v(from - 5, y), v(into.x + 0.6, y)]);
+  drawing.label(into.text, v(into.x, y), {
     stand: v(SKIRT + 18, y - 14),
     sides: ["right"],
     width: 110,
@@ -174,9 +239,16 @@ function words(plan: Plan): string {
   const braid = plan.recipe.skirt.braid
     ? ` The braid is sewn along its upper edge through the ${kind === "faced" ? "facing" : "turned-up layer"} only.`
     : "";
+  const behind = plan.recipe.lining;
+  const lined =
+    behind && behind.to !== "separate"
+      ? kind === "faced"
+        ? " The lining's lower edge is caught in the same seam."
+        : " The lining ends in the fold."
+      : "";
   if (kind === "faced")
-    return `The facing, cut ${shownOf(plan, "facing.depth")} deep, hangs on a seam of ${shownOf(plan, "skirt.seam")} that lies ${hemRules(plan).roll} up inside, so that it does not show.${braid}`;
-  return `${shownOf(plan, "hem.allowance")} is turned up in all: the depth of ${shownOf(plan, "skirt.hem.depth")} and the turn-in of ${shownOf(plan, "skirt.hem.turnIn")}.${braid}`;
+    return `The facing, cut ${shownOf(plan, "facing.depth")} deep, hangs on a seam of ${shownOf(plan, "skirt.seam")} that lies ${hemRules(plan).roll} up inside, so that it does not show.${lined}${braid}`;
+  return `${shownOf(plan, "hem.allowance")} is turned up in all: the depth of ${shownOf(plan, "skirt.hem.depth")} and the turn-in of ${shownOf(plan, "skirt.hem.turnIn")}.${lined}${braid}`;
 }
 
 export function hem(plan: Plan): Figure {

@@ -12,6 +12,8 @@ import { finished } from "./finished.ts";
 import { gauging } from "./gauging.ts";
 import { hem } from "./hem.ts";
 import { layout } from "./layout.ts";
+import { lining } from "./lining.ts";
+import { hasLayout, layoutInterlining, layoutLining } from "./lining-layout.ts";
 import { map } from "./map.ts";
 import { pleatedLeft, pleats } from "./pleats.ts";
 import { range } from "./range.ts";
@@ -24,8 +26,11 @@ export const FIGURES: Readonly<Record<FigureName, (plan: Plan) => Figure>> = {
   finished,
   evidence,
   layout,
+  "layout-lining": layoutLining,
+  "layout-interlining": layoutInterlining,
   breadths,
   map,
+  lining,
   hem,
   balance,
   edge,
@@ -57,6 +62,9 @@ const gauged = (plan: Plan): boolean => plan.gauged.length > 0;
 /** Figures that not every garment has, and when it has them. */
 const APPLIES: Partial<Record<FigureName, (plan: Plan) => boolean>> = {
   evidence: hasEvidence,
+  "layout-lining": hasLayout("lining"),
+  "layout-interlining": hasLayout("interlining"),
+  lining: ({ linings }) => linings.length > 0,
   gauging: gauged,
   pleats: (plan) => pleatedLeft(plan).length > 0,
   "drawn-up": gauged,

@@ -21,6 +21,8 @@ export type LineKind =
   | "band"
   | "braid"
   | "cloth"
+  | "lining"
+  | "interlining"
   | "crease-over"
   | "crease-under"
   | "crease-line"
@@ -62,6 +64,8 @@ export const LINES: Readonly<Record<LineKind, LineStyle>> = {
   band: line(3.4, "part band"),
   cord: line(3.6, "covered cord", "1.6 1"),
   cloth: line(3.2, "cloth cut through, seen on its edge", undefined, "round"),
+  lining: line(2.1, "lining cut through, seen on its edge", "8 2.5"),
+  interlining: line(2.6, "interlining cut through, seen on its edge", "2 2"),
   "crease-over": line(1.9, "A: fold over, the edge that shows"),
   "crease-under": line(1.4, "B: fold under, hidden", "6 2.5"),
   "crease-line": line(0.9, "C: where A comes to lie", "1.5 2.5"),

@@ -28,7 +28,7 @@ export function namePieces(drawing: Drawing, plan: Plan, pieces: readonly Laid[]
     if (nameInside(drawing, plan, piece)) continue;
     const stack = small.at(-1);
     const last = stack?.at(-1);
-    if (stack && last && follows(last, piece)) stack.push(piece);
+    if (stack && last && (follows(last, piece) || besides(stack, piece))) stack.push(piece);
     else small.push([piece]);
   }
   for (const piece of small.filter(({ length }) => length > 1).flat()) numberInside(drawing, piece);
@@ -44,8 +44,10 @@ function namedBeside(drawing: Drawing, plan: Plan, stack: readonly Laid[]): Colu
   const [first, last] = [stack[0], stack.at(-1)] as [Laid, Laid];
   const several = stack.length > 1;
   const name = several ? `${stem(first)}s ${number(first)} to ${number(last)}, each` : `${first.piece.name}:`;
-  const x = first.x + first.width - WITHIN;
   const foot = last.y + last.length;
+  if (several && equal(first.piece.y, last.piece.y))
+    return namedRow(drawing, first, last, `${name} ${sizeOf(plan, first.piece)}`);
+  const x = first.x + first.width - WITHIN;
   if (several) {
     const ends = [
       { x: x - 3, y: first.y + 2 },
@@ -56,6 +58,20 @@ function namedBeside(drawing: Drawing, plan: Plan, stack: readonly Laid[]): Colu
     drawing.line("leader", ends, { soft: true });
   }
   return { text: `${name} ${sizeOf(plan, first.piece)}`, at: { x, y: (first.y + foot) / 2 } };
+}
+
+/** A row of equal pieces side by side: a bracket under them holds them together. */
+function namedRow(drawing: Drawing, first: Laid, last: Laid, text: string): ColumnName {
+  const y = first.y + first.length - WITHIN - 2;
+  const [from, to] = [first.x + 2, last.x + last.width - 2];
+  const ends = [
+    { x: from, y: y - 3 },
+    { x: from, y },
+    { x: to, y },
+    { x: to, y: y - 3 },
+  ];
+  drawing.line("leader", ends, { soft: true });
+  return { text, at: { x: (from + to) / 2, y } };
 }
 
 /** Of equal pieces that are named together each has its number, if there is room. */
@@ -84,6 +100,19 @@ function follows(above: Laid, below: Laid): boolean {
     equal(above.piece.width, below.piece.width) &&
     equal(above.piece.length, below.piece.length) &&
     Math.abs(above.y + above.length - below.y) < 0.01
+  );
+}
+
+/** Does a piece lie next to the right of a row of equal ones of its own kind? */
+function besides(row: readonly Laid[], piece: Laid): boolean {
+  const last = row.at(-1) as Laid;
+  return (
+    row.every(({ piece: { y } }) => equal(y, piece.piece.y)) &&
+    stem(last) === stem(piece) &&
+    number(piece) !== "" &&
+    equal(last.piece.width, piece.piece.width) &&
+    equal(last.piece.length, piece.piece.length) &&
+    Math.abs(last.x + last.width - piece.x) < 0.01
   );
 }
 

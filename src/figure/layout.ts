@@ -1,5 +1,5 @@
 /** The layout on the cloth, to scale: selvedges, grain, the way up, every piece with its size, what is left over. */
-import type { Piece, Plan } from "../solve/plan.ts";
+import type { Layout, Piece, Plan } from "../solve/plan.ts";
 import { arrow, dimension, head } from "./dimension.ts";
 import { Drawing } from "./drawing.ts";
 import { noteEstimate } from "./estimate.ts";
@@ -12,27 +12,33 @@ import { rectangle } from "./svg.ts";
 const LEFT = 92;
 const WIDEST = 150;
 const LONGEST = 520;
+/** Lines of a pattern closer than this are not drawn. */
+const CLOSEST = 3;
 
-interface Sheet {
+export interface Sheet {
   readonly top: number;
   /** Units to an inch. */
   readonly scale: number;
 }
 
+/** One cloth with its pieces, and the names of the values that say how wide and how long it is. */
+export interface OnCloth {
+  readonly layout: Layout;
+  readonly width: string;
+  readonly length: string;
+}
+
 export function drawLayout(plan: Plan): Drawing {
   const drawing = new Drawing("layout");
-  const { layout, recipe } = plan;
+  const { recipe } = plan;
   drawing.heading("Right side of the cloth up. The top of every breadth lies upwards.");
   drawing.note("To scale, one layer of cloth. Sizes are across × along the cloth.");
-  const sheet: Sheet = {
-    top: drawing.bottom + 34,
-    scale: Math.min(WIDEST / pen(layout.width), LONGEST / pen(layout.length)),
-  };
-  const pieces = layout.pieces.map((piece) => laid(piece, sheet));
-  drawCloth(drawing, plan, sheet, pieces);
-  for (const piece of pieces) drawing.line("cut", corners(piece), { closed: true });
-  for (const piece of pieces.filter(({ piece }) => isBreadth(piece))) drawWayUp(drawing, piece);
-  namePieces(drawing, plan, pieces, LEFT + pen(layout.width) * sheet.scale);
+  const sheet = drawOnCloth(drawing, plan, {
+    layout: plan.layout,
+    width: "cloth.width",
+    length: "cloth.length",
+  });
+  const lines = drawLines(drawing, plan, sheet);
   drawing.settle();
   drawScale(drawing, plan, sheet);
   const share = shownOf(plan, "cloth.waste");
@@ -41,11 +47,55 @@ export function drawLayout(plan: Plan): Drawing {
     drawing.note(
       `Every breadth begins at the same line of the pattern, which repeats every ${printer(plan).tape(recipe.cloth.repeat.down)} along the cloth; cut it to ${shownOf(plan, "breadths.cut")}.`,
     );
+  if (lines) drawing.note(lines);
+  if (recipe.cloth.oneWay)
+    drawing.note(
+      "The cloth runs one way: every top points the way of the arrow marked up, strips and facings too.",
+    );
   noteEstimate(drawing, plan);
   return drawing;
 }
 
-const isBreadth = ({ name }: Piece): boolean => /^(half )?breadth/.test(name);
+/** Cloth and pieces, named, to scale. */
+export function drawOnCloth(drawing: Drawing, plan: Plan, on: OnCloth): Sheet {
+  const { layout } = on;
+  const sheet: Sheet = {
+    top: drawing.bottom + 34,
+    scale: Math.min(WIDEST / pen(layout.width), LONGEST / pen(layout.length)),
+  };
+  const pieces = layout.pieces.map((piece) => laid(piece, sheet));
+  drawCloth(drawing, plan, on, sheet, pieces);
+  for (const piece of pieces) drawing.line("cut", corners(piece), { closed: true });
+  for (const piece of pieces.filter(({ piece }) => isBreadth(piece))) drawWayUp(drawing, piece);
+  namePieces(drawing, plan, pieces, LEFT + pen(layout.width) * sheet.scale);
+  return sheet;
+}
+
+/** Thin lines for the pattern in every breadth, where they are known and far enough apart. Returns what is to be said of them. */
+function drawLines(drawing: Drawing, plan: Plan, { top, scale }: Sheet): string | undefined {
+  const { dominant, across } = plan.recipe.cloth.repeat ?? {};
+  if (!dominant || !across || pen(across) * scale < CLOSEST) return undefined;
+  const { selvedge, width } = plan.recipe.cloth;
+  for (const piece of plan.layout.pieces.filter(isBreadth)) {
+    const [y, length] = [top + pen(piece.y) * scale, pen(piece.length) * scale];
+    for (let at = pen(selvedge) + pen(dominant); at < pen(width) - pen(selvedge); at += pen(across)) {
+      const x = LEFT + at * scale;
+      drawing.line(
+        "ease",
+        [
+          { x, y },
+          { x, y: y + length },
+        ],
+        { soft: true },
+      );
+    }
+  }
+  const { tape } = printer(plan);
+  return `Thin lines in the breadths: the dominant line of the pattern, first ${tape(dominant)} inside the left selvedge, then every ${tape(across)}.`;
+}
+
+const isBreadth = ({ name }: Piece): boolean =>
+  /^(half |narrower )?breadth|^whole width|^piece|^narrow strip/.test(name);
 
 function laid(piece: Piece, { top, scale }: Sheet): Laid {
   return {
@@ -65,8 +115,14 @@ const corners = ({ x, y, width, length }: Laid) => [
 ];
 
 /** The cloth with its selvedges, what no piece takes, its width and length, and the way of the grain. */
-function drawCloth(drawing: Drawing, plan: Plan, { top, scale }: Sheet, pieces: readonly Laid[]): void {
-  const { layout } = plan;
+function drawCloth(
+  drawing: Drawing,
+  plan: Plan,
+  on: OnCloth,
+  { top, scale }: Sheet,
+  pieces: readonly Laid[],
+): void {
+  const { layout } = on;
   const width = pen(layout.width) * scale;
   const length = pen(layout.length) * scale;
   const [right, foot] = [LEFT + width, top + length];
@@ -85,10 +141,10 @@ function drawCloth(drawing: Drawing, plan: Plan, { top, scale }: Sheet, pieces: 
       { x: right, y },
     ]);
   }
-  dimension(drawing, { x: LEFT, y: top - 14 }, { x: right, y: top - 14 }, shownOf(plan, "cloth.width"), {
+  dimension(drawing, { x: LEFT, y: top - 14 }, { x: right, y: top - 14 }, shownOf(plan, on.width), {
     sides: ["above"],
   });
-  dimension(drawing, { x: 40, y: foot }, { x: 40, y: top }, shownOf(plan, "cloth.length"), {
+  dimension(drawing, { x: 40, y: foot }, { x: 40, y: top }, shownOf(plan, on.length), {
     sides: ["left", "right"],
     width: 74,
     at: 0.55,
@@ -96,6 +152,9 @@ function drawCloth(drawing: Drawing, plan: Plan, { top, scale }: Sheet, pieces: 
   const grain = top + Math.min(90, length);
   arrow(drawing, { x: LEFT - 18, y: grain }, { x: LEFT - 18, y: top + 10 }, true);
   drawing.label("grain", { x: LEFT - 20, y: grain }, { sides: ["below"], leader: "never" });
+  if (!plan.recipe.cloth.oneWay || layout !== plan.layout || length < 220) return;
+  arrow(drawing, { x: LEFT - 18, y: grain + 80 }, { x: LEFT - 18, y: grain + 36 });
+  drawing.label("up", { x: LEFT - 18, y: grain + 80 }, { sides: ["below"], leader: "never" });
 }
 
 /** A small arrow in the corner of a breadth, towards its top. */
@@ -109,7 +168,7 @@ function drawWayUp(drawing: Drawing, { x, y, width }: Laid): void {
 }
 
 /** A bar of known length, since a printed or shown picture has no scale of its own. */
-function drawScale(drawing: Drawing, plan: Plan, { scale }: Sheet): void {
+export function drawScale(drawing: Drawing, plan: Plan, { scale }: Sheet): void {
   const metric = plan.recipe.show === "cm";
   const inches = metric ? 50 / 2.54 : 20;
   const y = drawing.bottom + 16;

@@ -21,6 +21,8 @@ export function buildRecipe(filled: Filled): Measured {
     tape,
     wearer: wearerOf(filled.wearer),
     cloth: clothOf(filled.cloth),
+    lining: filled.lining && tidy(filled.lining),
+    interlining: filled.interlining && tidy(filled.interlining),
     skirt: skirtOf(filled.skirt),
     fullness: fullnessOf(filled.fullness),
     attach: attachOf(filled.attach),
@@ -50,10 +52,23 @@ function lengthsOf({ front, side, left = side, right = side, back }: FloorKeys):
 type FloorKeys = NonNullable<Filled["wearer"]["waist-to-floor"]>;
 
 function clothOf(cloth: Filled["cloth"]): Cloth {
-  const { name, fibre, sheer, width, selvedge, weight, repeat, shrinkage } = cloth;
+  const { name, fibre, sheer, width, selvedge, weight, shrinkage } = cloth;
+  const { "lines-lost": linesLost, ...plainRepeat } = cloth.repeat ?? { match: false };
+  const repeat = cloth.repeat && tidy({ ...plainRepeat, linesLost });
   const tenfold = cloth["ten-layers"];
   const thickness = cloth.thickness ?? (tenfold && aTenth(tenfold));
-  return tidy({ name, fibre, sheer, width, selvedge, thickness, weight, repeat, shrinkage });
+  return tidy({
+    name,
+    fibre,
+    sheer,
+    oneWay: cloth["one-way"],
+    width,
+    selvedge,
+    thickness,
+    weight,
+    repeat,
+    shrinkage,
+  });
 }
 
 function skirtOf(skirt: Filled["skirt"]): Skirt {

@@ -38,14 +38,45 @@ export interface Cloth {
   readonly name: string;
   readonly fibre?: Fibre;
   readonly sheer: boolean;
+  /** Nothing may be turned end for end. */
+  readonly oneWay: boolean;
   readonly width: Quantity;
   readonly selvedge: Quantity;
   /** One layer; from `thickness`, or a tenth of `ten-layers`. */
   readonly thickness?: Quantity;
   readonly weight?: Quantity;
-  readonly repeat?: { readonly across?: Quantity; readonly down?: Quantity };
+  readonly repeat?: {
+    readonly across?: Quantity;
+    readonly down?: Quantity;
+    /** Do the seams take so much that the pattern meets? */
+    readonly match: boolean;
+    readonly linesLost?: Quantity;
+    /** From inside the left selvedge. */
+    readonly dominant?: Quantity;
+  };
   /** A share: 3 % is 3/100. */
   readonly shrinkage: Quantity;
+}
+
+/** What lies behind the cloth. */
+interface Backing {
+  readonly name: string;
+  readonly width: Quantity;
+  readonly selvedge: Quantity;
+  /** One layer. */
+  readonly thickness: Quantity;
+  readonly weight?: Quantity;
+  readonly shrinkage: Quantity;
+}
+
+export interface Lining extends Backing {
+  /** In breadths of its own, or mounted on every breadth. */
+  readonly kind: "hung" | "flat";
+  readonly to: "fold" | "turned" | "separate";
+}
+
+export interface Interlining extends Backing {
+  readonly to: "short" | "fold" | "turned";
 }
 
 export interface Hem {
@@ -178,6 +209,8 @@ export interface Work {
 export interface Price {
   /** Money for a length. */
   readonly cloth?: Quantity;
+  readonly lining?: Quantity;
+  readonly interlining?: Quantity;
   /** All of them together. */
   readonly notions?: Quantity;
   /** Money for a time. */
@@ -241,6 +274,8 @@ export interface Recipe {
   readonly tape: Quantity;
   readonly wearer: Wearer;
   readonly cloth: Cloth;
+  readonly lining?: Lining;
+  readonly interlining?: Interlining;
   readonly skirt: Skirt;
   readonly fullness: Fullness;
   readonly attach: Attach;

@@ -1,12 +1,16 @@
 /** Waist seam and breadths: how much cloth there is for how much waist (trade: waist and breadths). */
 import { compare, fraction, isWhole, less, plain, type Quantity } from "../quantity/quantity.ts";
+import type { Recipe } from "../recipe/recipe.ts";
 import type { Work } from "./context.ts";
+import { placeDominant, seamLoss, solveMatch } from "./match.ts";
 import { isPointed, solveWaistEdge } from "./waist-edge.ts";
 
 /** More breadths than this are refused: no skirt of the period comes near. */
 export const MOST_BREADTHS = 60n;
 
-const ROUND = "breadths.count * breadths.usable - breadths.seams * 2 * skirt.seam";
+/** The round, as a formula. */
+export const roundFormula = (recipe: Recipe): string =>
+  `breadths.count * breadths.usable - breadths.seams * ${seamLoss(recipe)}`;
 
 /** Sets the waist seam. An edge that is made and measured replaces the plan for everything not yet sewn. */
 export function solveWaist(work: Work): void {
@@ -21,8 +25,7 @@ export function solveWaist(work: Work): void {
 export function solveBreadths(work: Work): void {
   const { sheet, recipe, say } = work;
   sheet.set("breadths.usable", "cloth.width - 2 * cloth.selvedge");
-  sheet.set("breadths.finished", "breadths.usable - 2 * skirt.seam");
-  if (sheet.get("breadths.finished").value.compare(0) <= 0) {
+  if (sheet.evaluate("breadths.usable - 2 * skirt.seam").value.compare(0) <= 0) {
     say({
       code: "no-width",
       level: "error",
@@ -32,6 +35,7 @@ export function solveBreadths(work: Work): void {
     });
     return;
   }
+  if (!solveMatch(work)) return;
   if (recipe.skirt.breadths) sheet.set("breadths.count", "skirt.breadths");
   else {
     const count = fewestHalves(work);
@@ -54,10 +58,17 @@ export function solveBreadths(work: Work): void {
   }
   sheet.set("breadths.pieces", "ceil(breadths.count)");
   sheet.set("breadths.seams", "breadths.pieces");
-  sheet.set("skirt.round", ROUND);
+  placeDominant(work);
+  sheet.set("breadths.finished", `breadths.usable - ${seamLoss(recipe)}`);
+  sheet.set("skirt.round", roundFormula(recipe));
+  if (recipe.cloth.repeat?.match)
+    sheet.set("repeat.roundFree", "breadths.count * breadths.usable - breadths.seams * 2 * skirt.seam");
   sheet.set("skirt.quarter", "skirt.round / 4");
   sheet.set("skirt.fullness", "skirt.round / waist.seam");
-  sheet.set("seam.fromEdge", "cloth.selvedge + skirt.seam");
+  sheet.set(
+    "seam.fromEdge",
+    recipe.cloth.repeat?.match ? "cloth.selvedge + seam.lost / 2" : "cloth.selvedge + skirt.seam",
+  );
   if (less(sheet.get("skirt.round"), sheet.get("waist.seam"))) {
     say({
       code: "round-below-waist",
@@ -69,12 +80,12 @@ export function solveBreadths(work: Work): void {
   }
 }
 
-function fewestHalves({ sheet, say }: Work): Quantity | undefined {
+function fewestHalves({ recipe, sheet, say }: Work): Quantity | undefined {
   const wished = sheet.get("skirt.roundWished");
   for (let halves = 1n; halves <= MOST_BREADTHS * 2n; halves += 1n) {
     const count = plain(fraction(halves, 2n));
     const pieces = plain((halves + 1n) / 2n);
-    const round = sheet.evaluate(ROUND, { "breadths.count": count, "breadths.seams": pieces });
+    const round = sheet.evaluate(roundFormula(recipe), { "breadths.count": count, "breadths.seams": pieces });
     if (compare(round, wished) >= 0) return count;
   }
   say({

@@ -8,7 +8,9 @@ const CENT = quantity("1/100", MONEY);
 /** Sets the cost of what is priced, and the sums `cost.low` and `cost.high`. Needs the cloth and the hours. */
 export function solveCost({ recipe, sheet }: Work): void {
   const { price } = recipe.work;
-  if (!price?.cloth && !price?.notions && !price?.hour) return;
+  if (!price) return;
+  const { cloth, lining, interlining, notions, hour } = price;
+  if (!cloth && !lining && !interlining && !notions && !hour) return;
   sheet.assume(
     "cost.cent",
     CENT,
@@ -23,6 +25,9 @@ export function solveCost({ recipe, sheet }: Work): void {
     for (const list of into) list.push(name);
   };
   if (price.cloth) put("cost.cloth", "round(cloth.buy * work.price.cloth, cost.cent)", low, high);
+  if (lining) put("cost.lining", "round(lining.buy * work.price.lining, cost.cent)", low, high);
+  if (interlining)
+    put("cost.interlining", "round(interlining.buy * work.price.interlining, cost.cent)", low, high);
   if (price.notions) put("cost.notions", "work.price.notions", low, high);
   if (price.hour) {
     put("cost.workLow", "round(work.low * work.price.hour, cost.cent)", low);

@@ -48,7 +48,12 @@ export function solveWhip({ recipe, sheet, say }: Work): void {
 export function solveHem({ recipe, sheet }: Work): void {
   if (recipe.skirt.hem.kind === "faced") {
     sheet.set("facing.depth", "skirt.hem.depth + 2 * skirt.seam");
-    sheet.set("facing.strips", "ceil(skirt.round / breadths.finished)");
+    sheet.set(
+      "facing.strips",
+      recipe.cloth.repeat?.match
+        ? "ceil(skirt.round / (breadths.usable - 2 * skirt.seam))"
+        : "ceil(skirt.round / breadths.finished)",
+    );
     sheet.set("facing.length", "skirt.round + facing.strips * 2 * skirt.seam");
     if (recipe.skirt.hem.cloth === "other")
       sheet.set("facing.buy", "ceil(facing.strips * facing.depth / (1 - cloth.shrinkage), cloth.boughtBy)");

@@ -3,6 +3,7 @@ import { compare, less, mul, plain, type Quantity, toCount } from "../quantity/q
 import { type BiteRules, sizesOf } from "./bites.ts";
 import type { Work } from "./context.ts";
 import { type Locked, lockPitch } from "./follow-repeat.ts";
+import { easyFormula, wallFormula } from "./lining.ts";
 import type { Scope } from "./sheet.ts";
 
 /** What is being gauged: its cloth and waist. `planned` is the waist before the edge was made. */
@@ -38,7 +39,7 @@ export function solveSpacing({ recipe, sheet }: Work): void {
   if (cloth.thickness) {
     sheet.set(
       "gauging.wall",
-      fullness.stay ? "2 * cloth.thickness + fullness.stay.thickness" : "2 * cloth.thickness",
+      fullness.stay ? `${wallFormula(recipe)} + fullness.stay.thickness` : wallFormula(recipe),
     );
   }
   if (fullness.trial) {
@@ -48,7 +49,8 @@ export function solveSpacing({ recipe, sheet }: Work): void {
     return;
   }
   sheet.set("gauging.packed", "2 * gauging.wall");
-  const easy = fullness.stay ? "12 * cloth.thickness + 2 * fullness.stay.thickness" : "12 * cloth.thickness";
+  const folded = `12 * cloth.thickness${easyFormula(recipe)}`;
+  const easy = fullness.stay ? `${folded} + 2 * fullness.stay.thickness` : folded;
   sheet.set("gauging.easy", fullness.pleatsPerInch ? easy : `max(${easy}, fullness.closestEasy)`);
 }
 

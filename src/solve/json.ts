@@ -2,7 +2,7 @@
 import { decimal, ends } from "../quantity/print.ts";
 import { type Fraction, LENGTH, MONEY, PLAIN, type Quantity, toInches } from "../quantity/quantity.ts";
 import { tally } from "../quantity/tape.ts";
-import type { Plan, Section } from "./plan.ts";
+import type { Layout, Plan, Section } from "./plan.ts";
 import { stateOf } from "./state.ts";
 
 const text = (f: Fraction): string => f.toFraction();
@@ -67,6 +67,19 @@ function garmentJson(plan: Plan) {
     state: stateOf(plan),
   };
 }
+const layoutJson = ({ width: across, length: along, pieces, waste }: Layout) => ({
+  width: exact(across),
+  length: exact(along),
+  pieces: pieces.map(({ name, x, y, width, length }) => ({
+    name,
+    x: exact(x),
+    y: exact(y),
+    width: exact(width),
+    length: exact(length),
+    count: 1,
+  })),
+  waste: exact(waste),
+});
 
 /** The plan as a plain object ready for JSON; keys in a fixed order, so that the same plan gives the same bytes. */
 export function planJson(plan: Plan, version: string) {
@@ -121,19 +134,8 @@ export function planJson(plan: Plan, version: string) {
       verdict,
     })),
     hookSets: plan.hookSets.map(({ waist, away, on }) => ({ waist: exact(waist), away: exact(away), on })),
-    layout: {
-      width: exact(plan.layout.width),
-      length: exact(plan.layout.length),
-      pieces: plan.layout.pieces.map(({ name, x, y, width, length }) => ({
-        name,
-        x: exact(x),
-        y: exact(y),
-        width: exact(width),
-        length: exact(length),
-        count: 1,
-      })),
-      waste: exact(plan.layout.waste),
-    },
+    layout: layoutJson(plan.layout),
+    linings: plan.linings.map(({ which, layout }) => ({ which, ...layoutJson(layout) })),
     stages: plan.stages.map(({ name, low, high }) => ({ name, low: exact(low), high: exact(high) })),
     messages: plan.messages.map(({ code, level, text: said, place }) => ({
       code,

@@ -3,15 +3,16 @@
 import { printOnTape } from "../quantity/print.ts";
 import { compare, inches, isWhole, less } from "../quantity/quantity.ts";
 import type { Work } from "./context.ts";
+import { seamLoss } from "./match.ts";
 import type { Part } from "./sections.ts";
 
 /** Rows further below the fold than this are hard to keep in line and to hide. */
 const DEEP_ROW = inches(3n);
 
 /** A half breadth must keep some width between its seams. Needs the breadths. */
-export function limitBreadths({ sheet, say }: Work): void {
+export function limitBreadths({ recipe, sheet, say }: Work): void {
   if (isWhole(sheet.get("breadths.count"))) return;
-  if (sheet.evaluate("breadths.usable / 2 - 2 * skirt.seam").value.compare(0) > 0) return;
+  if (sheet.evaluate(`breadths.usable / 2 - ${seamLoss(recipe)}`).value.compare(0) > 0) return;
   say({
     code: "no-half-width",
     level: "error",

@@ -35,6 +35,39 @@ const forStations = <First extends string>(
     Object.entries(AT).map(([station, at]) => [`${first}.${station}`, make(at)]),
   ) as AtStations<First>;
 
+/** What lining and interlining both have. */
+const forBacking = <W extends "lining" | "interlining">(which: W) => {
+  const names: Record<string, NameEntry> = {
+    [`${which}.layers`]: entry("count", `layers of the ${which} in one wall of a pleat`, OURS),
+    [`${which}.usable`]: entry("tape", `width of the ${which} inside its selvedges`),
+    [`${which}.each`]: entry("tape", `width of one breadth that the ${which} has to cover`),
+    [`${which}.perBreadth`]: entry("count", `pieces of the ${which} joined for one breadth`),
+    [`${which}.cut`]: entry("tape", `cut length of the ${which}`),
+    [`${which}.pieces`]: entry("count", `pieces of the ${which} to cut`),
+    [`${which}.length`]: entry("tape", `length of its own cloth that the ${which} takes`),
+    [`${which}.buy`]: entry("cloth", `cloth to buy for the ${which}`),
+    [`${which}.area`]: entry("area", `area of all the pieces of the ${which}`),
+    [`${which}.weighs`]: entry("weight", `weight of the ${which}`),
+    [`stitches.${which}`]: entry(
+      "whole",
+      `stitches in the ${which}: seams at eight an inch, tacking at two`,
+      OURS,
+    ),
+  };
+  type Own =
+    | "layers"
+    | "usable"
+    | "each"
+    | "perBreadth"
+    | "cut"
+    | "pieces"
+    | "length"
+    | "buy"
+    | "area"
+    | "weighs";
+  return names as Readonly<Record<`${W}.${Own}` | `stitches.${W}`, NameEntry>>;
+};
+
 export const NAMES = {
   "waist.planned": entry("tape", "finished waist seam as first planned, closed"),
   "waist.seam": entry("tape", "finished waist seam, closed: the line the pleats are set to"),
@@ -60,10 +93,31 @@ export const NAMES = {
   "breadths.shortest": entry("tape", "shortest finished length"),
   "breadths.hemmed": entry("tape", "from the finished hem to the cut top, before any tuck is sewn"),
   "seam.fromEdge": entry("tape", "where the needle runs on a breadth seam, from the outer edge"),
+  "repeat.most": entry("count", "most whole repeats that can stand between two seams"),
+  "repeat.between": entry("count", "whole repeats between two seams of a breadth"),
+  "repeat.lost": entry("count", "repeats of the pattern lost in each seam"),
+  "repeat.roundFree": entry("tape", "round if the seams took no more than the seam allowance"),
+  "seam.lost": entry("part", "what each seam takes of the round, so that the pattern meets"),
+  "seam.left": entry("part", "of that, at the left edge of every breadth, inside the selvedge"),
+  "seam.right": entry("part", "of that, at the right edge of every breadth, inside the selvedge"),
+  "seam.fromLeft": entry("part", "where the needle runs at the left edge of a breadth, from the outer edge"),
+  "seam.fromRight": entry(
+    "part",
+    "where the needle runs at the right edge of a breadth, from the outer edge",
+  ),
+  ...forBacking("lining"),
+  ...forBacking("interlining"),
+  "lining.foot": entry("tape", "what the lining's lower edge takes of its cut length"),
+  "lining.finished": entry("tape", "width of a breadth of the lining between its seams"),
+  "lining.breadths": entry("count", "breadths of the lining, the last of them narrower where need be"),
+  "lining.last": entry("part", "width of its last breadth between its seams"),
+  "cost.lining": entry("money", "the lining to buy at its price"),
+  "cost.interlining": entry("money", "the interlining to buy at its price"),
   "skirt.round": entry("tape", "round at the top and at the hem"),
   "skirt.quarter": entry("part", "a quarter of the round"),
   "skirt.fullness": entry("ratio", "fullness: the round for one of waist seam"),
   "skirt.weight": entry("weight", "weight of the made garment's cloth"),
+  "skirt.weightInAll": entry("weight", "weight of cloth and lining together"),
   "hem.allowance": entry("tape", "what the hem takes of the cut length"),
   "facing.depth": entry("tape", "cut depth of the hem facing"),
   "facing.strips": entry("count", "fewest facing strips that go round, cut across the cloth"),

@@ -228,6 +228,12 @@ export interface Layout {
   readonly waste: Quantity;
 }
 
+/** Lining or interlining on its own cloth. */
+export interface LiningLayout {
+  readonly which: "lining" | "interlining";
+  readonly layout: Layout;
+}
+
 export interface Stage {
   readonly name: string;
   readonly low: Quantity;
@@ -282,6 +288,8 @@ export interface Plan {
   /** As the recipe lists them. */
   readonly hookSets: readonly HookSet[];
   readonly layout: Layout;
+  /** The lining, then the interlining; empty where there is neither. */
+  readonly linings: readonly LiningLayout[];
   readonly stages: readonly Stage[];
   readonly messages: readonly Message[];
 }

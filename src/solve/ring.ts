@@ -11,6 +11,7 @@ import {
   toCount,
 } from "../quantity/quantity.ts";
 import type { Work } from "./context.ts";
+import { seamInFront, seamLoss } from "./match.ts";
 import type { Breadth } from "./plan.ts";
 
 export interface Ring {
@@ -27,15 +28,12 @@ export interface Ring {
 export function layRing({ recipe, sheet }: Work): Ring {
   const count = sheet.get("breadths.count");
   const whole = sheet.get("breadths.finished");
-  const half = sheet.evaluate("breadths.usable / 2 - 2 * skirt.seam");
+  const half = sheet.evaluate(`breadths.usable / 2 - ${seamLoss(recipe)}`);
   const round = sheet.get("skirt.round");
   const pieces = toCount(sheet.get("breadths.pieces"));
   const hasHalf = !isWhole(count);
-  const seamInFront = hasHalf
-    ? false
-    : (recipe.skirt.centreFront ?? (pieces % 2 === 0 ? "seam" : "breadth")) === "seam";
   const first = hasHalf ? half : whole;
-  const start = seamInFront ? sub(whole, whole) : mul(first, plain(fraction(-1n, 2n)));
+  const start = seamInFront({ recipe, sheet }) ? sub(whole, whole) : mul(first, plain(fraction(-1n, 2n)));
 
   const breadths: Breadth[] = [];
   let from = start;

@@ -15,6 +15,8 @@ import { solveSections } from "./gauge.ts";
 import { solveHookSets } from "./hook-sets.ts";
 import { solveLengths } from "./lengths.ts";
 import { limitBreadths, limitHem, limitPlacket, limitRows } from "./limits.ts";
+import { solveLining } from "./lining.ts";
+import { solveLiningCloth } from "./lining-cloth.ts";
 import { solveMap } from "./map.ts";
 import { type Opening, solveOpening } from "./opening.ts";
 import type { Plan, SeamPlace } from "./plan.ts";
@@ -56,6 +58,7 @@ export function solve(recipe: Recipe, reading?: Reading): Solved {
   if (sheet.has("breadths.count")) limitBreadths(work);
   solveLengths(work);
   if (sheet.has("finished.front")) limitHem(work);
+  solveLining(work);
   limitRows(work);
   if (failed()) return { messages };
 
@@ -80,7 +83,8 @@ export function solve(recipe: Recipe, reading?: Reading): Solved {
   const hookSets = solveHookSets(work);
   const others = sections && sections.gauged.length > 0 ? otherWaists(work) : [];
   const layout = solveCloth(work, ring.breadths);
-  if (!sections || !layout || failed()) return { messages };
+  const linings = solveLiningCloth(work, ring.breadths);
+  if (!sections || !layout || !linings || failed()) return { messages };
   if (sections.gauged.length > 0) {
     solveThread(work);
     solveWhip(work);
@@ -126,6 +130,7 @@ export function solve(recipe: Recipe, reading?: Reading): Solved {
     otherWaists: others,
     hookSets,
     layout,
+    linings,
     stages,
     messages,
   };

@@ -5,6 +5,7 @@ import { compare, div, fraction, inches, isWhole, less, mul, plain } from "../qu
 import type { Message } from "../recipe/message.ts";
 import type { Work } from "./context.ts";
 import { closes } from "./gauging.ts";
+import { offerOfMatch } from "./match.ts";
 import type { GaugedSection, Section } from "./plan.ts";
 import { isPleatSet, PLEAT_NAMES, stacks } from "./pleat.ts";
 
@@ -49,7 +50,7 @@ export function warnOfSkirt({ recipe, sheet, say }: Work): void {
         "seams-miss-repeat",
         "cloth.repeat.across",
         `a breadth is ${sheet.shown("breadths.finished")} between its seams, not a whole number of repeats of ${sheet.shown("cloth.repeat.across")}: the seams cannot all meet on the pattern`,
-        "lose a little more in each seam, or let the pattern break at the back",
+        offerOfMatch({ recipe, sheet }) ?? "let the pattern break at the back",
       ),
     );
   }

@@ -7,6 +7,7 @@ import {
   fraction,
   inches,
   isNegative,
+  isZero,
   less,
   millimetres,
   mul,
@@ -16,8 +17,10 @@ import {
   toInches,
 } from "../quantity/quantity.ts";
 import { roundTo } from "../quantity/tape.ts";
+import { roundFormula } from "./breadths.ts";
 import type { Work } from "./context.ts";
 import type { Count, Stretch } from "./gauging.ts";
+import { wallOf } from "./lining.ts";
 import { clothOf } from "./pleat.ts";
 
 /** Says that a section cannot be gauged, with every way out that has a number. */
@@ -30,7 +33,7 @@ export function sayNothingFits(work: Work, name: string, stretch: Stretch, count
   if (byWaist.n > 0n) {
     const deepest = sheet.get("fullness.deepestPitch");
     const most = mul(plain(byWaist), deepest);
-    const breadths = fewerBreadths({ sheet }, stretch, most);
+    const breadths = fewerBreadths({ recipe, sheet }, stretch, most);
     if (breadths)
       ways.push(`take ${vulgar(breadths.value)} breadths instead of ${sheet.shown("breadths.count")}`);
     const pitch = roundTo(div(stretch.cloth, plain(byWaist)), sheet.showing.tape, "up");
@@ -39,13 +42,18 @@ export function sayNothingFits(work: Work, name: string, stretch: Stretch, count
   }
   if (!recipe.fullness.trial && recipe.cloth.thickness && count.least > 0) {
     const wall = div(stretch.planned, plain(2 * count.least));
-    const stay = sub(wall, mul(recipe.cloth.thickness, plain(2n)));
+    const within = sub(wallOf({ recipe, sheet }) as Quantity, mul(recipe.cloth.thickness, plain(2n)));
+    const lined = !isZero(within);
+    const stay = sub(wall, wallOf({ recipe, sheet }) as Quantity);
+    const thin = sub(wall, within);
     if (recipe.fullness.stay && !isNegative(stay))
       ways.push(`take a stay of at most ${printFine(stay, show)}, or none`);
-    else
+    else if (!isNegative(thin) && !isZero(thin))
       ways.push(
-        `take thinner cloth: one layer of at most ${printFine(div(wall, plain(2n)), show)}${recipe.fullness.stay ? " and no stay" : ""}`,
+        `take thinner cloth: one layer of at most ${printFine(div(thin, plain(2n)), show)}${recipe.fullness.stay ? " and no stay" : ""}`,
       );
+    if (lined)
+      ways.push("keep the lining out of the pleats: a hung one to: separate, an interlining to: short");
   }
   const pleated = pleatedPart(work);
   if (pleated) ways.push(pleated);
@@ -90,7 +98,7 @@ function gauges(sheet: Work["sheet"], { waist, cloth }: Pick<Stretch, "waist" | 
 
 /** The most half-breadths, fewer than there are, whose share of this section is no more than `most`. */
 function fewerBreadths(
-  { sheet }: Pick<Work, "sheet">,
+  { recipe, sheet }: Pick<Work, "recipe" | "sheet">,
   stretch: Stretch,
   most: Quantity,
 ): Quantity | undefined {
@@ -102,7 +110,7 @@ function fewerBreadths(
     halves -= 1n
   ) {
     const count = plain(fraction(halves, 2n));
-    const round = sheet.evaluate("breadths.count * breadths.usable - breadths.seams * 2 * skirt.seam", {
+    const round = sheet.evaluate(roundFormula(recipe), {
       "breadths.count": count,
       "breadths.seams": plain((halves + 1n) / 2n),
     });

@@ -29,12 +29,14 @@ const STAGES: readonly {
   name: string;
   rate: keyof typeof RATES;
   count:
-    | `stitches.${"seams" | "pocket" | "hem" | "tucks" | "flounces"}`
+    | `stitches.${"seams" | "lining" | "interlining" | "pocket" | "hem" | "tucks" | "flounces"}`
     | "gauging.marks"
     | "gauging.bites"
     | "whip.stitches";
 }[] = [
   { name: "seams", rate: "running", count: "stitches.seams" },
+  { name: "lining", rate: "running", count: "stitches.lining" },
+  { name: "interlining", rate: "running", count: "stitches.interlining" },
   { name: "pocket", rate: "running", count: "stitches.pocket" },
   { name: "hem", rate: "running", count: "stitches.hem" },
   { name: "tucks", rate: "running", count: "stitches.tucks" },

@@ -12,6 +12,8 @@ import { drawFinished } from "../../src/figure/finished.ts";
 import { drawGauging } from "../../src/figure/gauging.ts";
 import { drawHem } from "../../src/figure/hem.ts";
 import { drawLayout } from "../../src/figure/layout.ts";
+import { drawLining } from "../../src/figure/lining.ts";
+import { drawLayoutInterlining, drawLayoutLining } from "../../src/figure/lining-layout.ts";
 import { drawMap } from "../../src/figure/map.ts";
 import { drawPleats } from "../../src/figure/pleats.ts";
 import { drawRange } from "../../src/figure/range.ts";
@@ -24,6 +26,9 @@ export const DRAWINGS: Readonly<Record<FigureName, (plan: Plan) => Drawing>> = {
   finished: drawFinished,
   evidence: drawEvidence,
   layout: drawLayout,
+  "layout-lining": drawLayoutLining,
+  "layout-interlining": drawLayoutInterlining,
+  lining: drawLining,
   breadths: drawBreadths,
   map: drawMap,
   hem: drawHem,

@@ -82,6 +82,16 @@ export const GARMENTS: Readonly<Record<string, Keys>> = {
     show: "cm",
     attach: { to: "bodice-edge", "waist-edge": { depth: "7 cm", "from-centre": "6 cm", set: "straight" } },
   },
+  "a separate lining, an interlining, checks that meet, one way": {
+    cloth: { "one-way": "true", repeat: { across: "4 1/2 in", match: "true", dominant: "2 in" } },
+    lining: { to: "separate", width: "30 in", thickness: "0.15 mm" },
+    interlining: { to: "turned", width: "36 in", thickness: "0.2 mm" },
+    skirt: { braid: "true" },
+  },
+  "a flat lining, joined and turned down, a turned hem": {
+    lining: { kind: "flat", to: "turned", width: "27 in", thickness: "0.1 mm" },
+    skirt: { hem: { kind: "turned" } },
+  },
   "a list of originals, crowded at one year": { year: "1850" },
   "double boxes, the opening at the right side, centimetres": {
     show: "cm",

@@ -22,6 +22,12 @@ function withField(path: string, value: string): string {
   const beside: Record<string, Record<string, unknown>> = {
     "cloth.ten-layers": { cloth: { width: "44 in" } },
     "skirt.round": { skirt: {} },
+    "cloth.repeat.lines-lost": MATCHED,
+    "cloth.repeat.dominant": MATCHED,
+    "lining.hem": SEPARATE,
+    "lining.shorter": SEPARATE,
+    "work.price.lining": { lining: { width: "30 in", thickness: "0.2 mm" } },
+    "work.price.interlining": { interlining: { width: "36 in", thickness: "0.5 mm" } },
     "wearer.waist-to-floor.left": both("left", "right"),
     "wearer.waist-to-floor.right": both("left", "right"),
     "wearer.waist-height": { wearer: { waist: "27 in", hoop: { round: "110 in", height: "9 in" } } },
@@ -38,9 +44,10 @@ function withField(path: string, value: string): string {
     "fullness.gauged-back": { fullness: { method: "pleated-gauged-back" } },
     "fullness.flat-front": { fullness: { method: "flat-front-gauged" } },
   };
-  Object.assign(keys, beside[path] ?? {});
+  Object.assign(keys, structuredClone(beside[path] ?? {}));
   for (const [block, filled] of Object.entries(NEEDED)) {
-    if (path.startsWith(`${block}.`)) put(keys, block, structuredClone(filled));
+    if (path.startsWith(`${block}.`) && !(block in (beside[path] ?? {})))
+      put(keys, block, structuredClone(filled));
   }
   put(keys, path, value);
   // JSON is YAML, and keeps the order of keys.
@@ -48,6 +55,10 @@ function withField(path: string, value: string): string {
 }
 
 const LENGTHS = { "waist-to-floor": { front: "40 in", side: "41 in", back: "42 in" } };
+const MATCHED = {
+  cloth: { width: "44 in", thickness: "0.25 mm", repeat: { across: "1 in", match: "true" } },
+};
+const SEPARATE = { lining: { width: "30 in", thickness: "0.2 mm", to: "separate" } };
 
 const both = (...sides: string[]): Record<string, unknown> => ({
   wearer: {
@@ -62,6 +73,8 @@ const both = (...sides: string[]): Record<string, unknown> => ({
 
 const NEEDED: Record<string, unknown> = {
   "wearer.hoop": { round: "110 in" },
+  lining: { width: "30 in", thickness: "0.2 mm" },
+  interlining: { width: "36 in", thickness: "0.5 mm" },
   "skirt.tucks": { count: "3", depth: "1/2 in" },
   "skirt.flounces": { count: "2", depth: "11 in" },
   "fullness.zones": [{ set: "gauged" }],
@@ -100,6 +113,8 @@ describe("the schema", () => {
     expect(left).toEqual([
       "wearer.waist-height",
       "cloth.ten-layers",
+      "lining.hem",
+      "lining.shorter",
       "skirt.round",
       "fullness.flat-front",
       "fullness.back-share",
@@ -121,6 +136,8 @@ describe("the schema", () => {
     expect(Object.keys(BLOCKS)).toEqual([
       "wearer",
       "cloth",
+      "lining",
+      "interlining",
       "skirt",
       "fullness",
       "attach",

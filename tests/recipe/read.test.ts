@@ -88,9 +88,11 @@ describe("the recipe with every key", () => {
     ]);
     expect(all).toContain("cloth.repeat.across: 3/4 in");
     expect(all).toContain("fullness.trial.closes-to: 3 3/4 in");
-    expect(all.slice(-5)).toEqual([
+    expect(all.slice(-7)).toEqual([
       "work.rates.whip: 10 per min",
       "work.price.cloth: 9.50 per yd",
+      "work.price.lining: 4.20 per yd",
+      "work.price.interlining: 5 per yd",
       "work.price.notions: 12.00",
       "work.price.hour: 22.00",
       "evidence.window: 5",
@@ -109,8 +111,8 @@ describe("the recipe with every key", () => {
     expect(recipe.places.get("wearer.waist-to-floor.left")).toEqual(
       recipe.places.get("wearer.waist-to-floor.side"),
     );
-    expect(recipe.body.line).toBe(70);
-    expect(recipe.body.text).toBe(EVERY_KEY.split("\n").slice(69).join("\n"));
+    expect(recipe.body.line).toBe(88);
+    expect(recipe.body.text).toBe(EVERY_KEY.split("\n").slice(87).join("\n"));
     expect(recipe.body.text).toMatch(/^# A kitchen skirt\n/);
   });
 });
@@ -156,6 +158,7 @@ describe("what is left out", () => {
       "garment: skirt",
       "show: in",
       "cloth.name: the cloth",
+      "cloth.one-way: false",
       "cloth.sheer: false",
       "skirt.hem.kind: faced",
       "skirt.hem.cloth: own",

@@ -7,6 +7,8 @@ import { checkAttach } from "./attach.ts";
 import type { Checking } from "./checking.ts";
 import { checkCloth } from "./cloth.ts";
 import { checkFullness } from "./fullness.ts";
+import { checkLining } from "./lining.ts";
+import { checkRepeat } from "./repeat.ts";
 import { checkSkirt } from "./skirt.ts";
 import { checkWearer } from "./wearer.ts";
 
@@ -21,6 +23,8 @@ export interface Finding {
 const RULES: readonly ((checking: Checking) => void)[] = [
   checkWearer,
   checkCloth,
+  checkRepeat,
+  checkLining,
   checkSkirt,
   checkFullness,
   checkAttach,

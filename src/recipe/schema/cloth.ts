@@ -1,7 +1,7 @@
 /** The cloth of the skirt. */
 import { block, optional } from "../blocks.ts";
 import { byDefault, choice, flag, text } from "../fields.ts";
-import { length, share, weight } from "../measures.ts";
+import { count, length, share, weight } from "../measures.ts";
 
 const REPEAT = { example: "3/4 in", above: "0 in", most: "100 in" } as const;
 
@@ -10,6 +10,10 @@ export const CLOTH = block("the cloth", {
   fibre: optional(
     choice(["cotton", "linen", "wool", "silk", "mixed"], { about: "what it is made of", example: "cotton" }),
   ),
+  "one-way": flag({
+    about: "has it a nap, a shading or a print that runs one way, so that nothing may be turned end for end?",
+    byDefault: byDefault("false"),
+  }),
   sheer: flag({ about: "can it be seen through?", byDefault: byDefault("false") }),
   width: length({
     about: "whole width, selvedge to selvedge",
@@ -42,6 +46,27 @@ export const CLOTH = block("the cloth", {
     block("repeat of the checks, stripes or print", {
       across: optional(length({ about: "from one to the next across the cloth", ...REPEAT })),
       down: optional(length({ about: "from one to the next along the cloth", ...REPEAT })),
+      match: flag({
+        about: "shall every seam take so much that the pattern meets across it?",
+        byDefault: byDefault("false"),
+      }),
+      "lines-lost": optional(
+        count({
+          about: "repeats lost in each seam at least, where the pattern meets",
+          example: "2",
+          least: "0",
+          most: "100",
+        }),
+      ),
+      dominant: optional(
+        length({
+          about:
+            "the first dominant line, from inside the left selvedge, right side up: it is brought to centre front, where the pattern meets",
+          example: "1/4 in",
+          least: "0 in",
+          most: "100 in",
+        }),
+      ),
     }),
   ),
   shrinkage: share({

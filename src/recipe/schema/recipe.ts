@@ -7,6 +7,7 @@ import { ATTACH } from "./attach.ts";
 import { CLOTH } from "./cloth.ts";
 import { EVIDENCE } from "./evidence.ts";
 import { FULLNESS } from "./fullness.ts";
+import { INTERLINING, LINING } from "./lining.ts";
 import { PUBLISH } from "./publish.ts";
 import { SIZES } from "./sizes.ts";
 import { SKIRT } from "./skirt.ts";
@@ -17,6 +18,8 @@ import { WORK } from "./work.ts";
 export const BLOCKS = {
   wearer: WEARER,
   cloth: CLOTH,
+  lining: optional(LINING),
+  interlining: optional(INTERLINING),
   skirt: SKIRT,
   fullness: FULLNESS,
   attach: ATTACH,

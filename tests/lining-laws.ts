@@ -1,0 +1,148 @@
+/** Laws of linings and of seams that meet on the pattern, from first principles: no solver's code. */
+import Fraction from "fraction.js";
+import type { planJson } from "../src/solve/json.ts";
+import type { Plan } from "../src/solve/plan.ts";
+
+interface Laws {
+  readonly plan: Plan;
+  value(name: string): Fraction;
+  has(name: string): boolean;
+  law(holds: boolean, words: string): void;
+  same(a: Fraction, b: Fraction, words: string): void;
+  notLess(a: Fraction, b: Fraction, words: string): void;
+}
+
+const F = (n: number | string): Fraction => new Fraction(typeof n === "number" ? BigInt(n) : n);
+const inches = (q: { readonly value: Fraction }): Fraction => F(q.value.toFraction()).div("25.4");
+const whole = (f: Fraction): boolean => f.d === 1n;
+
+/** Where seams meet on the pattern, a line that runs into a seam runs on out of it, and a dominant one stands at centre front. */
+export function matchLaws({ plan, value, has, law, same, notLess }: Laws): void {
+  const { repeat } = plan.recipe.cloth;
+  law(has("seam.lost") === (repeat?.match === true), "seams take more only to meet the pattern");
+  if (!repeat?.match || !repeat.across) return;
+  const across = inches(repeat.across);
+  const usable = value("cloth.width").sub(value("cloth.selvedge").mul(2));
+  const [left, right] = [value("seam.left"), value("seam.right")];
+  // The line at a place x inside the left selvedge of one breadth stands at x - left; the next breadth begins where this ends.
+  const between = usable.sub(left).sub(right);
+  law(whole(between.div(across)), "whole repeats stand between two seams");
+  same(between, value("breadths.finished"), "a breadth between its seams");
+  notLess(left, value("skirt.seam"), "a left edge has its seam allowance");
+  notLess(right, value("skirt.seam"), "a right edge has its seam allowance");
+  if (repeat.linesLost) {
+    const asked = F(repeat.linesLost.value.toFraction()).mul(across);
+    notLess(left.add(right), asked, "so many repeats are lost in a seam");
+  }
+  if (!repeat.dominant) return;
+  const line = inches(repeat.dominant);
+  const seamInFront = plan.seams.some(({ alongTop, kind }) => kind !== "slit" && alongTop.value.n === 0n);
+  const centre = seamInFront ? left : left.add(between.div(2));
+  law(whole(centre.sub(line).div(across)), "a dominant line stands at centre front");
+}
+
+/** Linings: enough layers and no more in a pleat's wall, a round that fits, every breadth covered, pieces that lie on their cloth. */
+export function liningLaws({
+  json,
+  plan,
+  value,
+  has,
+  law,
+  same,
+  notLess,
+}: Laws & { readonly json: ReturnType<typeof planJson> }): void {
+  const { recipe } = plan;
+  const { lining, interlining } = recipe;
+  const wanted = [...(lining ? ["lining"] : []), ...(interlining ? ["interlining"] : [])];
+  law(json.linings.map(({ which }) => which).join() === wanted.join(), "a layout for each lining");
+  if (has("gauging.wall")) {
+    const layers = (to: string | undefined): number => (to === "turned" ? 2 : to === "fold" ? 1 : 0);
+    const wall = value("cloth.thickness")
+      .mul(2)
+      .add(lining ? value("lining.thickness").mul(layers(lining.to)) : 0)
+      .add(interlining ? value("interlining.thickness").mul(layers(interlining.to)) : 0)
+      .add(recipe.fullness.stay ? value("fullness.stay.thickness") : 0);
+    same(value("gauging.wall"), wall, "what the needle meets in a wall");
+    if (!recipe.fullness.trial) same(value("gauging.packed"), wall.mul(2), "packed pleats are two walls");
+  }
+  for (const { which, width, length, pieces } of json.linings) {
+    const boxes = pieces.map((piece) => ({
+      x: F(piece.x),
+      y: F(piece.y),
+      r: F(piece.x).add(F(piece.width)),
+      b: F(piece.y).add(F(piece.length)),
+    }));
+    boxes.forEach((a, i) => {
+      const inside = a.r.compare(F(width)) <= 0 && a.b.compare(F(length)) <= 0;
+      law(inside, `piece ${i + 1} of the ${which} lies on its cloth`);
+      for (const b of boxes.slice(i + 1))
+        law(
+          a.r.compare(b.x) <= 0 || b.r.compare(a.x) <= 0 || a.b.compare(b.y) <= 0 || b.b.compare(a.y) <= 0,
+          `pieces of the ${which} do not overlap`,
+        );
+    });
+    same(F(width), value(`${which}.width`), `width of the ${which}`);
+    law(
+      pieces.every((piece) => F(piece.length).equals(value(`${which}.cut`))),
+      `every piece of the ${which} has its cut length`,
+    );
+    notLess(
+      value(`${which}.buy`).mul(F(1).sub(value(`${which}.shrinkage`))),
+      value(`${which}.length`),
+      `${which} to buy after shrinking`,
+    );
+    const selvedge = value(`${which}.selvedge`);
+    const gives = pieces.map((piece) => {
+      const across = F(piece.width);
+      if (across.equals(F(width))) return across.sub(selvedge.mul(2));
+      return which === "lining" && lining?.kind === "hung" ? across.sub(selvedge) : across;
+    });
+    const total = gives.reduce((a, b) => a.add(b), F(0));
+    const seam = value("skirt.seam");
+    const round = value("skirt.round");
+    if (which === "lining" && lining?.kind === "hung") {
+      notLess(total.sub(seam.mul(2 * pieces.length)), round, "the lining goes round");
+      const most = total.sub(seam.mul(2 * pieces.length)).sub(round);
+      law(most.compare(value("lining.finished")) < 0, "a breadth of lining less would not");
+    } else {
+      const covered = plan.breadths.map((breadth) => {
+        const usable = value("breadths.usable").div(breadth.whole ? 1 : 2);
+        if (which === "lining") return usable;
+        return inches(breadth.to).sub(inches(breadth.from));
+      });
+      const target = covered.reduce((a, b) => a.add(b), F(0));
+      const joins = pieces.length - plan.breadths.length;
+      law(joins >= 0, `a piece of the ${which} for every breadth`);
+      notLess(total.sub(seam.mul((which === "lining" ? 2 : 1) * joins)), target, `the ${which} covers`);
+    }
+    if (has(`${which}.weighs`)) {
+      const area = pieces.map((p) => F(p.width).mul(F(p.length))).reduce((a, b) => a.add(b), F(0));
+      same(value(`${which}.weighs`), area.mul(value(`${which}.weight`)), `weight of the ${which}`);
+    }
+  }
+  // Long enough at its longest place: from the hem's fold to the fold at the waist, or to below the rows.
+  const longest = json.balance
+    .map(({ finished }) => F(finished))
+    .reduce((a, b) => (a.compare(b) < 0 ? b : a));
+  if (lining) {
+    const up = value("lining.cut").sub(value("lining.foot"));
+    const shorter = lining.to === "separate" ? value("lining.shorter") : F(0);
+    notLess(up, longest.sub(shorter), "the lining reaches the waist");
+    if (lining.kind === "flat")
+      notLess(
+        value("breadths.cut"),
+        value("lining.cut").sub(value("tape")),
+        "a flat lining is no longer than its breadth",
+      );
+  }
+  if (interlining && interlining.to !== "short")
+    notLess(value("interlining.cut"), longest, "the interlining reaches the fold");
+  if (has("skirt.weightInAll")) {
+    const all = [value("skirt.weight"), ...wanted.map((which) => value(`${which}.weighs`))];
+    same(
+      value("skirt.weightInAll"),
+      all.reduce((a, b) => a.add(b)),
+      "weight in all",
+    );
+  }
+}
