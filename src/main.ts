@@ -22,6 +22,7 @@ const HELP = `plainwork ${version}: turns a garment recipe into an illustrated i
           [--pdf] [--paper a4|letter]      and print them to PDF: full pages, small pages, guides at true size
           [--size NAME]                    of a recipe with sizes only this one; what stands there of the others stays
   plainwork check <recipe or folder>… [--size NAME] [--json] read and solve, write nothing
+  plainwork open <folder> [--port N] [--no-browser]          the recipe beside its booklet, in a page on this machine
   plainwork check <booklet.html>… [--json]                   does today's program give the same numbers?
   plainwork record <folder> <record.json> [--json]           adds what was done, as the page saved it, to as-made.yaml
   plainwork new <folder> [--title … --waist … …]             asks for a few measures and writes a recipe
@@ -54,6 +55,11 @@ export async function main(argv: readonly string[], world: World): Promise<numbe
       if (first === undefined) world.err(HELP);
       else world.out(HELP);
       return first === undefined ? 2 : 0;
+    }
+    if (first === "open") {
+      // Apart, so that no other command waits for the server's parts of Node.
+      const { open } = await import("./open/open.ts");
+      return await open(argv.slice(1), world);
     }
     if (first === "record") return record(argv.slice(1), world);
     if (first === "new") return await newProject(argv.slice(1), world);

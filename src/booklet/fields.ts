@@ -53,6 +53,12 @@ function field({ path, text }: Field): Element {
 const group = (label: string, children: readonly Element[]): Element =>
   html("div", { className: ["fields"], role: "group", ariaLabel: label }, children);
 
+/** What a change in the fields does to the recipe: in a built booklet, and in one that is open beside its text. */
+const OF_THE_RECIPE = {
+  apart: ". The recipe itself stays as it is.",
+  together: ". It is changed in the text of the recipe as well.",
+} as const;
+
 /** Fields by block, but for those that are entered in a chapter. */
 function byBlock(fields: readonly Field[], label: string): Element {
   const groups = new Map<string, Field[]>();
@@ -70,8 +76,12 @@ function byBlock(fields: readonly Field[], label: string): Element {
   );
 }
 
-/** All measures of the recipe that are not entered in a chapter, by block. */
-export function measuresSection(plan: Plan): Element {
+/**
+ * All measures of the recipe that are not entered in a chapter, by block.
+ *
+ * @param text does the recipe's text stay as it is, or go along with the fields?
+ */
+export function measuresSection(plan: Plan, text: keyof typeof OF_THE_RECIPE = "apart"): Element {
   return html("section", { id: "your-measures", ariaLabelledBy: ["your-measures-title"] }, [
     html("h2", { id: "your-measures-title" }, ["Change a measure"]),
     html("p", {}, [
@@ -79,7 +89,7 @@ export function measuresSection(plan: Plan): Element {
       html("code", {}, ["26 1/2 in"]),
       " or ",
       html("code", {}, ["67.3 cm"]),
-      ". The recipe itself stays as it is.",
+      OF_THE_RECIPE[text],
     ]),
     html("noscript", {}, [
       "Your browser runs no scripts here: the booklet is complete as published, and the fields only show what it was made from.",

@@ -2,34 +2,14 @@
 
 import { contents } from "../booklet/contents.ts";
 import { html } from "../booklet/nodes.ts";
-import { printExactly } from "../quantity/print.ts";
-import { LENGTH } from "../quantity/quantity.ts";
 import type { Message } from "../recipe/message.ts";
 import { problemAt } from "../recipe/one-field.ts";
 import { messageOf } from "../recipe/problem.ts";
 import { type Changes, NOWHERE } from "../recipe/written.ts";
-import { formulaOf } from "../solve/formulas.ts";
-import type { Value } from "../solve/plan.ts";
 import type { Units } from "./kept.ts";
 import { Live, type Outcome, type PageData } from "./live/live.ts";
 import { patch } from "./live/patch.ts";
-
-/** One value as the page shows it. */
-export interface Working {
-  readonly name: string;
-  readonly shown: string;
-  readonly about: string;
-  readonly how: string;
-  readonly inNumbers: string;
-  readonly rule: string;
-  readonly source: Value["source"];
-  /** The value before it is rounded for printing, where printing rounds it. */
-  readonly exactly: string;
-  /** The recipe's key, for a measure. */
-  readonly path: string;
-  /** The values its formula names. */
-  readonly from: readonly string[];
-}
+import { type Working, workingOf } from "./live/working.ts";
 
 export interface Shown {
   readonly ok: boolean;
@@ -54,13 +34,6 @@ export interface Opened {
 declare global {
   var plainworkCore: Core | undefined;
   var plainworkChapters: unknown;
-}
-
-/** A length as it is, where it is printed on the nearest mark. */
-function unrounded({ quantity, shown }: Value, show: "in" | "cm"): string {
-  if (quantity.dim !== LENGTH) return "";
-  const exactly = printExactly(quantity, show);
-  return exactly === shown ? "" : exactly;
 }
 
 const wrapped = (outcome: Outcome & { plan: object }) => ({
@@ -132,16 +105,7 @@ class Page implements Opened {
   }
 
   working(name: string): Working | undefined {
-    const plan = this.shown?.plan;
-    const value = plan?.values.get(name);
-    if (!plan || !value) return undefined;
-    const { shown, about, how, inNumbers, source, rule = "", path = "" } = value;
-    const from =
-      source === "formula" || source === "workings"
-        ? formulaOf(how).names.filter((one) => plan.values.has(one))
-        : [];
-    const exactly = unrounded(value, plan.recipe.show);
-    return { name, shown, about, how, inNumbers, rule, source, path, from, exactly };
+    return this.shown && workingOf(this.shown.plan, name);
   }
 }
 

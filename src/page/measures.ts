@@ -1,6 +1,7 @@
 /** The page's measures: fields that change them, messages beside them, and the way back to what was published. */
 import type { Message } from "../recipe/message.ts";
 import type { Opened } from "./core.ts";
+import { faultWords } from "./fault-words.ts";
 import { core } from "./loader.ts";
 import { button, make } from "./make.ts";
 import { say } from "./say.ts";
@@ -9,14 +10,6 @@ import type { Store } from "./store.ts";
 const inputs = (document: Document): HTMLInputElement[] => [
   ...document.querySelectorAll<HTMLInputElement>(".fields input[name]"),
 ];
-
-/** A message as sentences: what was found, what was expected, what to do. */
-export function faultWords({ text, expected, hint }: Message): string {
-  const sentence = (words: string): string => `${words.charAt(0).toUpperCase()}${words.slice(1)}.`;
-  return [sentence(text), expected && `Expected: ${expected}.`, hint && sentence(hint)]
-    .filter(Boolean)
-    .join(" ");
-}
 
 export class Measures {
   private readonly document: Document;

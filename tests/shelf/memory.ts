@@ -46,6 +46,9 @@ export function memoryWorld(files: Record<string, string>, terminal = false): Me
     env: (name) => world.settings[name],
     run: (program, words) => world.program(program, words),
     terminal,
+    asset: (name) => {
+      throw new Error(`no asset ${name} here`);
+    },
     unique: "1",
     out: (text) => {
       said.out += text;

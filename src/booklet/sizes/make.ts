@@ -4,7 +4,6 @@ import type { Figure } from "../../figure/figure.ts";
 import { drawFigure, figuresOf } from "../../figure/index.ts";
 import { contents } from "../contents.ts";
 import { escapeMarkdown } from "../escape.ts";
-import { pictureOf } from "../html.ts";
 import { escapedMarks } from "../marks.ts";
 import { isAsked, MEASURE_YOUR_OWN, ownMeasuresPage } from "../measure-your-own.ts";
 import { writeSections } from "../notebook/compose.ts";
@@ -76,7 +75,9 @@ const tableChapter = (set: SizeSet) => ({
 
 function aroundOf(set: SizeSet, drawn: readonly ReadonlyMap<string, Figure>[]): Around {
   const middle = Math.floor((set.sizes.length - 1) / 2);
-  const pictures = drawn.map((figures) => new Map([...figures].map(([name, one]) => [name, pictureOf(one)])));
+  const pictures = drawn.map(
+    (figures) => new Map([...figures].map(([name, one]) => [name, JSON.stringify(one.svg)])),
+  );
   return {
     names: set.sizes,
     about: (name) =>

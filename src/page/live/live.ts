@@ -1,6 +1,6 @@
 /** A booklet worked out again in the page, by the code that built it. */
 
-import { type Before, pictureOf } from "../../booklet/html.ts";
+import type { Before } from "../../booklet/html.ts";
 import { type Notebook, STANDARD } from "../../booklet/notebook/notebook.ts";
 import type { Pictures } from "../../booklet/notebook/picture.ts";
 import { work } from "../../booklet/notebook/work.ts";
@@ -37,7 +37,8 @@ export type Outcome =
   | { readonly plan: Plan; readonly parts: Parts; readonly messages: readonly Message[] }
   | { readonly plan?: undefined; readonly messages: readonly Message[] };
 
-const READINGS: Readonly<Record<"in" | "cm", Reading>> = {
+/** What is printed in for a reader of other units than the recipe's. */
+export const READINGS: Readonly<Record<"in" | "cm", Reading>> = {
   in: { show: "in", tape: inches("1/16") },
   cm: { show: "cm", tape: millimetres(1n) },
 };
@@ -113,8 +114,8 @@ function beforeOf({ plan, parts }: Outcome & { plan: object }): Before {
     chapters: parts.prints,
     values: new Map([...plan.values].map(([name, { shown }]) => [name, shown])),
     figures: new Map([
-      ...[...parts.figures].map(([name, figure]) => [`figures/${name}`, pictureOf(figure)] as const),
-      ...[...parts.guides].map(([name, guide]) => [`guides/${name}`, pictureOf(guide)] as const),
+      ...[...parts.figures].map(([name, figure]) => [`figures/${name}`, figure] as const),
+      ...[...parts.guides].map(([name, guide]) => [`guides/${name}`, guide] as const),
     ]),
   };
 }
