@@ -98,7 +98,7 @@ export function contextOf(plan: Plan): Context {
   context.is = flagsOf(plan);
   context.stations = plan.balance.map((station) => ({
     station: station.station,
-    toFloor: onTape(station.toFloor),
+    toFloor: onTape(station.measuredToFloor),
     fromFront: fromFront(station.alongTop),
     finished: onTape(station.finished),
     up: onTape(station.finishedMark),

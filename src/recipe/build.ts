@@ -82,6 +82,7 @@ function fullnessOf(fullness: Filled["fullness"]): Fullness {
     zones,
     gaugedBack: fullness["gauged-back"],
     flatFront: fullness["flat-front"],
+    backShare: fullness["back-share"],
     rows: toCount(rows),
     firstRow: fullness["first-row"],
     betweenRows: fullness["between-rows"],
@@ -105,9 +106,20 @@ function attachOf(attach: Filled["attach"]): Attach {
     band: tidy({ ...plainBand, hookSets }),
     otherWaists: attach["other-waists"],
     piping,
+    waistEdge: attach["waist-edge"] && {
+      shape: attach["waist-edge"].shape,
+      depth: attach["waist-edge"].depth,
+      fromCentre: attach["waist-edge"]["from-centre"],
+      set: attach["waist-edge"].set,
+    },
+    flatParts: attach["flat-parts"],
     whip,
     placketHooks: attach["placket-hooks"],
-    opening: tidy({ at: opening.at, fromCentre: opening["from-centre"] }),
+    opening: tidy({
+      at: opening.at,
+      fromCentre: opening["from-centre"],
+      underFold: opening["under-fold"],
+    }),
   });
 }
 

@@ -106,6 +106,8 @@ export interface Fullness {
   readonly zones?: readonly Zone[];
   readonly gaugedBack: Quantity;
   readonly flatFront: Quantity;
+  /** Of the gauged cloth, behind the sides; absent where it lies as evenly as the waist. */
+  readonly backShare?: Quantity;
   readonly rows: number;
   readonly firstRow: Quantity;
   readonly betweenRows: Quantity;
@@ -140,10 +142,25 @@ export interface Attach {
   };
   /** Other waist seams that the gauging is to serve, set again on another edge. */
   readonly otherWaists?: readonly { readonly waist: Quantity }[];
+  /** A bodice edge that is not straight. */
+  readonly waistEdge?: {
+    readonly shape: "point";
+    readonly depth: Quantity;
+    readonly fromCentre: Quantity;
+    /** Is the skirt set to the pointed edge, or to the straight waist within it? */
+    readonly set: "edge" | "straight";
+  };
   readonly piping?: { readonly cord: Quantity; readonly turning: Quantity };
+  /** Absent: in the seam where turned down they would be too thick. */
+  readonly flatParts?: "seam" | "whip";
   readonly whip: "every" | "every-other";
   readonly placketHooks: "one" | "all-along";
-  readonly opening: { readonly at: OpeningPlace; readonly fromCentre?: Quantity };
+  readonly opening: {
+    readonly at: OpeningPlace;
+    readonly fromCentre?: Quantity;
+    /** Asked for, or refused; absent, only a slit goes under a fold. */
+    readonly underFold?: boolean;
+  };
 }
 
 export interface Work {

@@ -1,6 +1,7 @@
 /** Waist seam and breadths: how much cloth there is for how much waist (trade: waist and breadths). */
 import { compare, fraction, isWhole, less, plain, type Quantity } from "../quantity/quantity.ts";
 import type { Work } from "./context.ts";
+import { isPointed, solveWaistEdge } from "./waist-edge.ts";
 
 /** More breadths than this are refused: no skirt of the period comes near. */
 export const MOST_BREADTHS = 60n;
@@ -8,8 +9,10 @@ export const MOST_BREADTHS = 60n;
 const ROUND = "breadths.count * breadths.usable - breadths.seams * 2 * skirt.seam";
 
 /** Sets the waist seam. An edge that is made and measured replaces the plan for everything not yet sewn. */
-export function solveWaist({ sheet, recipe }: Work): void {
-  sheet.set("waist.planned", "wearer.waist + wearer.ease");
+export function solveWaist(work: Work): void {
+  const { sheet, recipe } = work;
+  solveWaistEdge(work);
+  sheet.set("waist.planned", isPointed(recipe) ? "edge.length" : "wearer.waist + wearer.ease");
   sheet.set("waist.seam", recipe.attach.made ? "attach.made" : "waist.planned");
   sheet.set("waist.quarter", "waist.seam / 4");
 }

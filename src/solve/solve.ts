@@ -3,7 +3,7 @@ import { add, mul, plain, type Quantity, sub } from "../quantity/quantity.ts";
 import type { Message } from "../recipe/message.ts";
 import type { Recipe } from "../recipe/recipe.ts";
 import { solveAttach } from "./attach.ts";
-import { curveAt, solveBalance } from "./balance.ts";
+import { finishedAt, solveBalance } from "./balance.ts";
 import { solveBreadths, solveWaist } from "./breadths.ts";
 import { solveCloth } from "./cloth.ts";
 import type { Work } from "./context.ts";
@@ -26,6 +26,8 @@ import { sensitivityOf } from "./sensitivity.ts";
 import { type Reading, Sheet } from "./sheet.ts";
 import { solveNeedles, solveSewingThread, solveWhipThread } from "./thread.ts";
 import { flounceList, solveCrossing, topOf, tuckList } from "./trims.ts";
+import { underFold } from "./under-fold.ts";
+import { solveShoulder } from "./waist-edge.ts";
 import { warnOfSkirt } from "./warnings.ts";
 import { solveWeight } from "./weight.ts";
 import { solveWork } from "./work.ts";
@@ -60,9 +62,10 @@ export function solve(recipe: Recipe, reading?: Reading): Solved {
   const ring = layRing(work);
   const zones = solveZones(work);
   if (!zones) return { messages };
-  const opening = solveOpening(work, ring, zones);
+  const opening = underFold(work, zones, solveOpening(work, ring, zones));
   const plannedShare = plain(opening.planned.value.div(sheet.get("waist.planned").value));
   sheet.choose("turnDown.opening", turnDownAt(work, plannedShare), "the turn-down curve at the opening");
+  solveShoulder(work, zones, (share) => turnDownAt(work, share));
   solveCrossing(work);
   solvePlacket(work);
   limitPlacket(work);
@@ -106,6 +109,7 @@ export function solve(recipe: Recipe, reading?: Reading): Solved {
       alongTop: opening.alongTop,
       station: opening.station,
       kind: opening.kind,
+      ...(opening.under ? { under: opening.under } : {}),
     },
     tucks: tuckList(work),
     flounces: flounceList(work),
@@ -133,14 +137,7 @@ const shareOf = ({ sheet }: Work, waist: Quantity): Quantity =>
 
 function turnDownAt(work: Work, share: Quantity): Quantity {
   const { recipe, sheet } = work;
-  const finished = curveAt(
-    sheet.get("finished.front"),
-    sheet.get("finished.left"),
-    sheet.get("finished.right"),
-    sheet.get("finished.back"),
-    share,
-  );
-  return sub(sheet.get(topOf(recipe)), finished);
+  return sub(sheet.get(topOf(recipe)), finishedAt(work, share));
 }
 
 function rowsOf({ recipe, sheet }: Work): Quantity[] {

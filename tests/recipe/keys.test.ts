@@ -29,6 +29,12 @@ function withField(path: string, value: string): string {
       wearer: { waist: "27 in", ...LENGTHS, hoop: { round: "110 in", height: "9 in" } },
     },
     "attach.opening.from-centre": { attach: { opening: { at: "front-left" } } },
+    ...Object.fromEntries(
+      ["shape", "depth", "from-centre", "set"].map((key) => [
+        `attach.waist-edge.${key}`,
+        { attach: { to: "bodice-edge", "waist-edge": { depth: "2 in", "from-centre": "4 in" } } },
+      ]),
+    ),
     "fullness.gauged-back": { fullness: { method: "pleated-gauged-back" } },
     "fullness.flat-front": { fullness: { method: "flat-front-gauged" } },
   };
@@ -96,7 +102,15 @@ describe("the schema", () => {
       "cloth.ten-layers",
       "skirt.round",
       "fullness.flat-front",
+      "fullness.back-share",
+      "attach.waist-edge",
+      "attach.waist-edge.shape",
+      "attach.waist-edge.depth",
+      "attach.waist-edge.from-centre",
+      "attach.waist-edge.set",
+      "attach.flat-parts",
       "attach.opening.from-centre",
+      "attach.opening.under-fold",
       "work.rates.running",
       "work.rates.marking",
     ]);

@@ -10,18 +10,19 @@ export const GARMENT = `
 
 /** Yes or no: `is.…`. */
 export const FLAGS = `
-  againstPractice allGauged banded bandTemplates bodiceEdge boxed braid cbSeam centreSeamOnFace cfSeam chosenGauged
+  againstPractice allGauged backShare backShareStep banded bandTemplates bodiceEdge boxed braid cbSeam centreSeamOnFace cfSeam chosenGauged
   cost costCloth costNotions costWork cotton cross doubledThread drawnAlong ease equalSections
   estimatedLengths estimatedOnly even evenTurnDown everyOther evidence evidenceCounted evidenceSkipped
   faced facedBand facingPieced fewOriginals fibre finest flat flatAndPleated flounces
   flouncesOverOpening flouncesOverPocket fullLength gathered gauged gaugedToOpening halfBreadth heavy
   hooksAllAlong hookSets hoop knife light linen locked longAndShort longerBites longTails made metric mixed mixedFibre
   mixedStyles negativeEase oneFlounce oneLayer onePiece oneTuck openingOnFace outOfPeriod over
-  ownFacing ownPace partBand petticoat photographed piped pipingJoined pleated pleatsOneLayer pleatsOnly pocket pocketLeft
+  ownFacing ownPace partBand petticoat photographed piped pipingJoined pleated pleatsOneLayer pleatsOnly pointOver pointed pocket
+  pocketLeft
   practiceCotton practiceEither practiceForties practiceLinen practicePleats practiceSheer printedStrip quartered
   recorded recordedHem recordedHours recordedMeasures recordedSections recordedTrials recordedWords
   remainder remarks repeatAcross repeatDown seamOpening seamsInPleats seamsOnFaces severalBreadths
-  sheer shrinks silk slit slitInGauging stacked stay thickness threeRows trialKept trialSewn tucks
+  sheer shrinks silk slit slitInGauging stacked stay thickness threeRows tooThick trialKept trialSewn tucks
   tucksOverOpening turned unlikeSides waistband warnings wearer weight wholeBreadth wool year`;
 
 /** Lists and what their items hold: `name` is words, `name?` yes or no, `name[]` a list with its own line. */
