@@ -280,7 +280,7 @@ function noteOn(id: string): string {
 }
 
 function words({ date, changed, lessons, notes }: Entry) {
-  return [
+  const said = [
     ...(changed ? [{ date, about: "Changed", text: changed }] : []),
     ...(lessons ? [{ date, about: "Otherwise next time", text: lessons }] : []),
     ...Object.entries(notes).map(([id, text]) => ({
@@ -289,4 +289,6 @@ function words({ date, changed, lessons, notes }: Entry) {
       text: text === "" ? "taken back" : text,
     })),
   ];
+  // As a sentence, whatever lines it was written in.
+  return said.map((one) => ({ ...one, text: one.text.replace(/\s+/g, " ") }));
 }

@@ -211,7 +211,7 @@ describe("chapters", () => {
       return writeChapters(plan, { ...contextOf(plan), figures: titles }).map(({ name }) => name);
     };
     const without = (...left: string[]): string[] => CHAPTERS.filter((name) => !left.includes(name));
-    const rare = ["tucks", "flounces", "piping", "bodice-edge", "part-band", "dog-leg"];
+    const rare = ["mounting", "lining", "tucks", "flounces", "piping", "bodice-edge", "part-band", "dog-leg"];
     expect(names({})).toEqual(without("pleats", "setting-pleats", "sewing-pleats", ...rare));
     expect(names({ fullness: { method: "pleated-gauged-back" } })).toEqual(
       without("setting-pleats", "sewing-pleats", ...rare),

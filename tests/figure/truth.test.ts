@@ -56,7 +56,9 @@ function lengthsOf(plan: Plan): Set<string> {
         ? []
         : [section.face, section.depth, ...section.faces, ...section.depths].map(tape),
     ),
-    ...plan.layout.pieces.flatMap(({ width, length }) => [tape(width), tape(length)]),
+    ...[plan.layout, ...plan.linings.map(({ layout }) => layout)].flatMap(({ pieces }) =>
+      pieces.flatMap(({ width, length }) => [tape(width), tape(length)]),
+    ),
     // A place under a fold may lie between two marks: it is printed as about the nearest.
     tape((plan.values.get("opening.fromFront") as { quantity: Quantity }).quantity),
     ...(repeat?.down ? [tape(repeat.down)] : []),

@@ -46,7 +46,7 @@ describe("a notebook worked out again", () => {
     const changed = SOURCE.replace(new RegExp(`(\\b${block}:[^}]*?\\b${key}: )[^,}\\n]+`), `$1${text}`);
     expect(changed).not.toBe(SOURCE);
     const { recipe } = readRecipe("recipe.md", changed);
-    const { plan } = recipe ? solve(recipe) : {};
+    const { plan } = recipe ? solve({ ...recipe, recorded: PLAN?.recipe.recorded ?? {} }) : {};
     if (!plan || !OWN) throw new Error(`${path}: ${text} does not build`);
     const built = bookletParts(work(plan, OWN.notebook), undefined, { notebook: OWN.notebook, pictures });
     const outcome = live.make({ [path]: text }, "");

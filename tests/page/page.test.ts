@@ -113,7 +113,7 @@ describe.each(names)("%s", (name) => {
     expect(await page.locator("figure:not(.guide) svg").count()).toBe(figures.get(name));
     expect(await page.locator("figure.guide svg").count()).toBe(guides.get(name));
     expect(trouble).toEqual([]);
-    expect(Buffer.byteLength(pages.get(name) ?? "")).toBeLessThan(700_000);
+    expect(Buffer.byteLength(pages.get(name) ?? "")).toBeLessThan(850_000);
     await page.context().close();
   });
 

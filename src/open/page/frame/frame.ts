@@ -162,6 +162,10 @@ class BookletFrame implements Frame {
     };
     document.addEventListener("input", changed(false));
     document.addEventListener("change", changed(true));
+    // Filled and emptied again in one visit, a field says nothing of a change.
+    document.addEventListener("focusout", (event) => {
+      if (event.target instanceof HTMLInputElement && event.target.value === "") changed(true)(event);
+    });
     document.addEventListener("keydown", (event) => {
       if (!(event.ctrlKey || event.metaKey) || event.altKey) return;
       const key = event.key.toLowerCase();
