@@ -1,13 +1,18 @@
 /** The command line: arguments in, exit code out. 0 done, 1 the recipe has errors, 2 wrong use, 3 the machine failed. */
 import version from "plainwork:version";
+import { type Message, messageText } from "./recipe/message.ts";
 import { atPath, buildProject, checkProject, type Outcome, outcomeText } from "./shelf/build.ts";
-import { writeCatalogue } from "./shelf/catalogue.ts";
+import { writeCatalogue } from "./shelf/catalogue/write.ts";
+import { type BookletCheck, bookletCheckText, checkBooklet } from "./shelf/check-booklet.ts";
 import { findChromium } from "./shelf/chromium.ts";
 import { findProjects, UsageError } from "./shelf/find.ts";
+import { LockedError } from "./shelf/lock.ts";
+import { Neighbours } from "./shelf/neighbours.ts";
 import { newProject } from "./shelf/new.ts";
 import { BY_HAND, notPrinted } from "./shelf/not-printed.ts";
 import { NotOursError } from "./shelf/place.ts";
 import type { Paper } from "./shelf/print.ts";
+import { recordGarment } from "./shelf/record.ts";
 import type { World } from "./shelf/world.ts";
 
 const HELP = `plainwork ${version}: turns a garment recipe into an illustrated instruction booklet.
@@ -15,6 +20,8 @@ const HELP = `plainwork ${version}: turns a garment recipe into an illustrated i
   plainwork build <recipe or folder>… [--out DIR] [--json]   write the booklets (DIR: output)
           [--pdf] [--paper a4|letter]      and print them to PDF: full pages, small pages, guides at true size
   plainwork check <recipe or folder>… [--json]               read and solve, write nothing
+  plainwork check <booklet.html>… [--json]                   does today's program give the same numbers?
+  plainwork record <folder> <record.json> [--json]           adds what was done, as the page saved it, to as-made.yaml
   plainwork new <folder> [--title … --waist … …]             asks for a few measures and writes a recipe
   plainwork --version
   plainwork --help
@@ -44,6 +51,7 @@ export async function main(argv: readonly string[], world: World): Promise<numbe
       else world.out(HELP);
       return first === undefined ? 2 : 0;
     }
+    if (first === "record") return record(argv.slice(1), world);
     if (first === "new") return await newProject(argv.slice(1), world);
     return run(readArguments(argv), world);
   } catch (error) {
@@ -51,7 +59,7 @@ export async function main(argv: readonly string[], world: World): Promise<numbe
       world.err(`plainwork: ${error.message}\nplainwork --help shows how it is used\n`);
       return 2;
     }
-    if (error instanceof NotOursError) {
+    if (error instanceof NotOursError || error instanceof LockedError) {
       world.err(`plainwork: ${error.message}\n`);
       return 3;
     }
@@ -108,23 +116,40 @@ function readArguments([command, ...rest]: readonly string[]): Arguments {
   return { command, paths, out, json, pdf: pdf ? (paper ?? "a4") : undefined };
 }
 
+const isPage = (path: string): boolean => /\.html?$/i.test(path);
+
 function run({ command, paths, out, json, pdf }: Arguments, world: World): number {
-  const projects = findProjects(world, paths);
+  const pages = paths.filter(isPage);
+  if (command === "build" && pages.length > 0)
+    throw new UsageError(`"${pages[0]}" is a booklet, which can be checked; build needs its recipe`);
+  for (const page of pages)
+    if (world.kind(world.resolve(page)) !== "file") throw new UsageError(`there is no "${page}"`);
+  const checks = pages.map((page) => checkBooklet(world, page));
+  if (!json) for (const check of checks) (check.ok ? world.out : world.err)(`${bookletCheckText(check)}\n`);
+  const projects = findProjects(
+    world,
+    paths.filter((path) => !isPage(path)),
+  );
   const folder = world.resolve(out);
   const browser = pdf && findChromium(world);
   const printing = pdf && browser ? { browser, paper: pdf } : undefined;
   const outcomes: Outcome[] = [];
+  const neighbours = new Neighbours(world);
   projects.forEach((project, i) => {
     const progress = projects.length > 1 && world.terminal && !json;
     if (progress) world.err(`\r\x1b[K${i + 1} of ${projects.length}: ${project.name}`);
     const outcome =
-      command === "build" ? buildProject(world, project, folder, printing) : checkProject(world, project);
+      command === "build"
+        ? buildProject(world, project, folder, printing, neighbours)
+        : checkProject(world, project, neighbours);
     if (progress) world.err("\r\x1b[K");
     outcomes.push(outcome);
     if (!json) report(world, outcome, command === "build" ? `${out}/${project.name}` : undefined);
   });
   if (command === "build" && outcomes.some(({ plan }) => plan)) {
-    writeCatalogue(world, folder);
+    for (const skipped of writeCatalogue(world, folder))
+      if (!json)
+        world.err(`${out}/${skipped}: note: this is no plan that can be read; the catalogue leaves it out\n`);
     if (!json && projects.length > 1) world.out(`all garments: ${out}/index.html\n`);
   }
   const fault = pdf ? notPrinted(world, browser, outcomes) : undefined;
@@ -133,11 +158,12 @@ function run({ command, paths, out, json, pdf }: Arguments, world: World): numbe
     const told = {
       plainwork: version,
       recipes: outcomes.map(outcomeJson),
+      ...(checks.length > 0 ? { booklets: checks.map(checkJson) } : {}),
       ...(fault ? { notPrinted: fault } : {}),
     };
     world.out(`${JSON.stringify(told, null, 1)}\n`);
   }
-  if (!outcomes.every(({ plan }) => plan)) return 1;
+  if (!outcomes.every(({ plan }) => plan) || !checks.every(({ ok }) => ok)) return 1;
   return fault ? 3 : 0;
 }
 
@@ -152,6 +178,14 @@ function report(world: World, outcome: Outcome, written: string | undefined): vo
   } else world.out(`${outcome.project.shown}: no errors\n`);
 }
 
+const checkJson = ({ shown, builtWith, files = {}, ...rest }: BookletCheck) => ({
+  booklet: shown,
+  builtWith: builtWith ?? null,
+  ...rest,
+  differences: rest.differences.map(({ name, was, now }) => ({ name, was, now: now ?? null })),
+  files,
+});
+
 function outcomeJson(outcome: Outcome) {
   const { project, plan, messages, printed, notPrinted } = outcome;
   return {
@@ -159,19 +193,46 @@ function outcomeJson(outcome: Outcome) {
     ok: plan !== undefined,
     ...(printed ? { printed } : {}),
     ...(notPrinted ? { notPrinted } : {}),
-    messages: messages.map((message) => {
-      const { code, level, text, place, expected, hint, path } = atPath(message, project);
-      return {
-        code,
-        level,
-        text,
-        place: place ?? null,
-        path: path ?? null,
-        expected: expected ?? null,
-        hint: hint ?? null,
-      };
-    }),
+    messages: messages.map((message) => messageJson(atPath(message, project))),
   };
+}
+
+function messageJson({ code, level, text, place, expected, hint, path }: Message) {
+  return {
+    code,
+    level,
+    text,
+    place: place ?? null,
+    path: path ?? null,
+    expected: expected ?? null,
+    hint: hint ?? null,
+  };
+}
+
+function record(words: readonly string[], world: World): number {
+  const json = words.includes("--json");
+  const [folder, file, ...rest] = words.filter((word) => word !== "--json");
+  const option = words.find((word) => word.startsWith("-") && word !== "--json");
+  if (option) throw new UsageError(`"${option}" is not an option of record`);
+  if (folder === undefined || file === undefined || rest.length > 0)
+    throw new UsageError(
+      "record needs a garment's folder and one record: plainwork record my-skirt record.json",
+    );
+  const { added, date, messages, sources, file: shown } = recordGarment(world, folder, file);
+  const failed = messages.some(({ level }) => level === "error");
+  if (json)
+    world.out(
+      `${JSON.stringify({ plainwork: version, file: shown, added, date: date ?? null, messages: messages.map(messageJson) }, null, 1)}\n`,
+    );
+  else {
+    for (const message of messages)
+      world.err(`${messageText(message, sources.get(message.place?.file ?? ""))}\n`);
+    if (failed) world.err(`${shown}: nothing added\n`);
+    else if (added) world.out(`${shown}: added what was done, ${date}\n`);
+    else if (date) world.out(`${shown}: this record was added before (${date}); nothing added\n`);
+    else world.out(`${shown}: this record says nothing new; nothing added\n`);
+  }
+  return failed ? 1 : 0;
 }
 
 interface SystemError {

@@ -1,6 +1,6 @@
 /** The laws themselves are tested: a good plan keeps them, and a plan spoilt in one place is caught, by name. */
 import { describe, expect, it } from "vitest";
-import { add, inches, plain, type Quantity } from "../src/quantity/quantity.ts";
+import { add, div, inches, plain, type Quantity, sub } from "../src/quantity/quantity.ts";
 import type { Plan } from "../src/solve/plan.ts";
 import { brokenLaws } from "./laws.ts";
 import { planOf } from "./recipes.ts";
@@ -152,6 +152,10 @@ const SPOILT: readonly [string, Plan, string][] = [
   ["a hook more", valued("hooks.count", (q) => add(q, plain(1n))), "hooks"],
   ["hooks beside the band", valued("hooks.bandFirst", longer), "hooks over the band's depth"],
   ["a short thread", valued("gauging.thread", () => inches("20")), "thread"],
+  ["whipping thread too short", valued("whip.thread", () => inches("20")), "thread, whip"],
+  ["a pin lost", valued("pins.count", (q) => sub(q, plain(1n))), "pins"],
+  ["a needle lost", valued("needles.count", (q) => sub(q, plain(1n))), "needles"],
+  ["seam thread left out", valued("thread.sewing", (q) => div(q, plain(2n))), "sewing thread"],
   ["a short band", valued("band.length", () => inches("20")), "band"],
   ["too little cloth to buy", valued("cloth.buy", () => inches("36")), "cloth to buy"],
   [

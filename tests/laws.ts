@@ -10,6 +10,7 @@ import { brokenEstimates } from "./laws-over-hoop.ts";
 import { liningLaws, matchLaws } from "./lining-laws.ts";
 import { brokenMap } from "./map-laws.ts";
 import { ringLaws } from "./ring-laws.ts";
+import { threadLaws } from "./thread-laws.ts";
 
 type Json = ReturnType<typeof planJson>;
 
@@ -336,6 +337,7 @@ export function brokenLaws(plan: Plan): string[] {
   } else law(json.rows.length === 0, "no rows where nothing is gauged");
   edgeLaws({ json, plan, law, same, value, has });
   ringLaws({ plan, law, same, value, has });
+  threadLaws({ json, plan, law, same, value, has });
 
   // Layout: nothing overlaps, nothing sticks out, enough to buy.
   const boxes = json.layout.pieces.map((piece) => ({

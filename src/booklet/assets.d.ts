@@ -24,6 +24,13 @@ declare module "plainwork:page" {
   /** A style for each paper that the program prints on by itself; none is at work until its `media` says so. */
   export const papers: readonly { readonly name: string; readonly style: string; readonly hash: string }[];
 }
+declare module "plainwork:catalogue" {
+  /** What runs in the catalogue, its style, and the checksum of each for its Content-Security-Policy. */
+  export const script: string;
+  export const style: string;
+  export const scriptHash: string;
+  export const styleHash: string;
+}
 declare module "plainwork:version" {
   const version: string;
   export default version;

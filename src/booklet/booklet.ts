@@ -19,6 +19,8 @@ export type Files = ReadonlyMap<string, string>;
 export interface Own {
   readonly notebook: Notebook;
   readonly photographs: Photographs;
+  /** What the page carries so that it can be worked out again from its own text: JSON with no `<` in it, and its checksum. */
+  readonly source?: { readonly text: string; readonly sum: string };
 }
 
 const NOTHING: Own = { notebook: STANDARD, photographs: new Map() };
@@ -29,13 +31,13 @@ const NOTHING: Own = { notebook: STANDARD, photographs: new Map() };
  *
  * @param own the notebook and its photographs; without it the standard booklet
  */
-export function makeBooklet(plan: Plan, { notebook, photographs }: Own = NOTHING): Files {
+export function makeBooklet(plan: Plan, { notebook, photographs, source }: Own = NOTHING): Files {
   const worked = work(plan, notebook);
   const pictures = new Map([...photographs].map(([path, { data }]) => [path, data]));
   const parts = bookletParts(worked, undefined, { notebook, pictures });
   const { sections } = writeSections(worked, notebook, parts.context);
   const files = new Map<string, string>();
-  files.set("booklet.html", bookletPage(worked.plan, parts, version, { notebook, pictures }));
+  files.set("booklet.html", bookletPage(worked.plan, parts, version, { notebook, pictures }, source));
   files.set("booklet.md", escapedMarks(joinChapters(plan, sections)));
   for (const [name, figure] of parts.figures) files.set(`figures/${name}.svg`, svgFile(figure.svg));
   for (const [name, guide] of parts.guides) files.set(`guides/${name}.svg`, svgFile(guide.svg));

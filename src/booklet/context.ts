@@ -20,6 +20,7 @@ import { exact } from "../solve/json.ts";
 import type { GaugedSection, Plan, Stage, TrialRow } from "../solve/plan.ts";
 import { biteAfter } from "../solve/sensitivity.ts";
 import { printTime, TIME_STEP_MINUTES } from "../solve/shown.ts";
+import { asMadeContext, madeOf } from "./as-made.ts";
 import { bandPlaces } from "./band-places.ts";
 import { edgeWords, pipingStrips } from "./edge.ts";
 import { edgeParts } from "./edge-parts.ts";
@@ -28,6 +29,7 @@ import { evidenceContext } from "./evidence.ts";
 import { flagsOf } from "./flags.ts";
 import { hasLonger } from "./gauging-flags.ts";
 import { piecesOfLining } from "./lining.ts";
+import { paceWords } from "./made-hours.ts";
 import { mapContext } from "./map.ts";
 import { notCounted } from "./not-counted.ts";
 import { notionsOf } from "./notions.ts";
@@ -63,6 +65,7 @@ export function contextOf(plan: Plan): Context {
   const onTape = (q: Quantity): string => printOnTape(q, showing);
   const round = (plan.values.get("skirt.round") as { quantity: Quantity }).quantity;
   const waist = (plan.values.get("waist.seam") as { quantity: Quantity }).quantity;
+  const least = (plan.values.get("balance.least") as { quantity: Quantity }).quantity;
   const fromFront = (along: Quantity): string => onTape(min(along, sub(round, along)));
   const sideOf = (share: Quantity): string => {
     const half = plain("1/2");
@@ -85,6 +88,10 @@ export function contextOf(plan: Plan): Context {
     stayDepth: stayDepth(plan),
     opening: plan.opening.station,
     notCounted: notCounted(plan),
+    pace: paceWords(plan),
+    hands: madeOf(plan)?.hands,
+    begun: madeOf(plan)?.begun,
+    finished: madeOf(plan)?.finished,
     ...pleatWords(plan),
     longSide: plan.gauged.find((section) => section.longSide)?.longSide,
     ...edgeWords(plan),
@@ -98,6 +105,7 @@ export function contextOf(plan: Plan): Context {
     finished: onTape(station.finished),
     up: onTape(station.finishedMark),
     turnDown: onTape(station.turnDownMark),
+    spare: less(least, station.turnDownMark) ? onTape(sub(station.turnDownMark, least)) : "nothing",
     measured: station.measured,
   }));
   context.sections = plan.gauged.map((section) => gaugedContext(section, plan, length, waist));
@@ -183,7 +191,7 @@ export function contextOf(plan: Plan): Context {
     sections: sections.map(({ name }) => name).join(", "),
   }));
   context.guides = guidesOf(plan).map(({ name, title }) => ({ name, title }));
-  Object.assign(context, estimatesContext(plan), evidenceContext(plan));
+  Object.assign(context, asMadeContext(plan), estimatesContext(plan), evidenceContext(plan));
   context.workings = [...plan.values.values()].map((value) => ({
     name: value.name,
     shown: value.shown,

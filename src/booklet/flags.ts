@@ -14,10 +14,12 @@ import {
   type Quantity,
 } from "../quantity/quantity.ts";
 import type { Plan } from "../solve/plan.ts";
+import { madeOf, otherMeasures } from "./as-made.ts";
 import { isEstimated } from "./estimates.ts";
 import { evidenceFlags } from "./evidence.ts";
 import { gaugedToOpening, hasLonger, isFinest } from "./gauging-flags.ts";
 import { liningFlags } from "./lining.ts";
+import { paceWords } from "./made-hours.ts";
 import { openingOnFace, seamsInPleats } from "./pleat-words.ts";
 import { trimFlags } from "./trims.ts";
 
@@ -41,6 +43,7 @@ export function flagsOf(plan: Plan) {
   const weight = quantity("skirt.weight");
   const inAll = quantity("skirt.weightInAll") ?? weight;
   const sets = new Set(plan.sections.map(({ set }) => set));
+  const record = madeOf(plan);
   const said = (code: string): boolean => plan.messages.some((message) => message.code === code);
   const pleated = plan.sections.some(({ set }) => set !== "flat" && set !== "gauged");
   return {
@@ -86,6 +89,18 @@ export function flagsOf(plan: Plan) {
     hookSets: plan.hookSets.length > 0,
     longTails: plan.values.has("gauging.tail"),
     made: attach.made !== undefined,
+    recorded: record !== undefined,
+    recordedHem: record !== undefined && Object.keys({ ...record.offFloor, ...record.hung }).length > 0,
+    recordedHours: (record?.hours.size ?? 0) > 0,
+    recordedTrials: (record?.trials.length ?? 0) > 0,
+    recordedSections: plan.sections.some(({ name }) => record?.sections.has(name)),
+    recordedMeasures: record !== undefined && otherMeasures(plan, record).length > 0,
+    recordedWords:
+      recipe.recorded?.asMade?.entries.some(
+        ({ changed, lessons, notes }) => changed || lessons || Object.keys(notes).length > 0,
+      ) ?? false,
+    photographed: (record?.photographs.length ?? 0) > 0,
+    ownPace: paceWords(plan) !== undefined,
     wholeBreadth: exceeds(quantity("breadths.whole"), plain(0n)),
     severalBreadths: exceeds(quantity("breadths.whole"), plain(1n)),
     halfBreadth: !isWhole(quantity("breadths.count") as Quantity),

@@ -50,7 +50,28 @@ export function notionsOf(plan: Plan): Notion[] {
   const gauged = plan.gauged.length > 0;
   if (gauged) add("gauging thread, strong and waxed", value("gauging.thread"), "the rows of gauging");
   addTrims(plan, value, add);
-  add("sewing thread", "one reel", gauged ? "seams, hem, whipping" : "seams, hem, setting");
+  if (gauged)
+    add(
+      "whipping thread, strong and waxed",
+      `${value("whip.thread")}: ${value("whip.needlefuls")} needlefuls of ${value("whip.needleful")}`,
+      "the pleats to the edge, one by one",
+    );
+  if (plan.values.has("setting.thread"))
+    add(
+      "setting thread, strong and waxed",
+      `${value("setting.thread")}: ${value("setting.needlefuls")} needlefuls of ${value("whip.needleful")}`,
+      gauged ? "what is set flat or in pleats" : "the pleats to the edge",
+    );
+  add(
+    "sewing thread",
+    `${value("thread.sewing")}, an estimate: seams ${value("thread.seams")}, hem ${value("thread.hem")}`,
+    "seams, hem, placket, edge",
+  );
+  add(
+    "tacking thread in white, blue, red, green and a fifth colour",
+    `${value("thread.tacking")} in all, an estimate`,
+    "marks, fold, fittings",
+  );
   if (recipe.attach.piping)
     add("piping cord", `${value("piping.length")}, ${value("attach.piping.cord")} thick`, "the piped edge");
   const edge = recipe.attach.to;
@@ -64,14 +85,13 @@ export function notionsOf(plan: Plan): Notion[] {
   else add("firm tape as deep as the band", value("waist.seam"), "measuring and fitting");
   add("beeswax", "a small cake", "threads");
   add(
-    gauged
-      ? "needles: sharps for the rows, a short between for whipping"
-      : "needles: sharps for the seams, a short between for setting",
-    "two of each",
-    gauged ? "gauging and whipping" : "seams and setting",
+    "sharps, no. 8 or finer",
+    value("needles.sharps"),
+    gauged ? "the rows, one each, and the seams" : "the seams",
     "tool",
   );
-  add("pins", value("pins.count"), "counted out and back", "tool");
+  add("short betweens, no. 7", "2", gauged ? "whipping" : "setting", "tool");
+  add("pins", value("pins.count"), "counted out and back, as the needles are", "tool");
   add("thimble, shears, small scissors, tape, tested chalk", "one of each", "throughout", "tool");
   return list;
 }

@@ -9,6 +9,7 @@ import {
   style,
   styleHash,
 } from "plainwork:page";
+import { recordedData } from "../recipe/as-made/recorded.ts";
 import type { Plan } from "../solve/plan.ts";
 import { measuresSection } from "./fields.ts";
 import { howTo } from "./howto.ts";
@@ -25,17 +26,28 @@ const safeJson = (data: unknown): string => JSON.stringify(data).replaceAll("<",
 /** What the page works everything out from again: the recipe as it is written. */
 const pageData = ({ recipe }: Plan, { notebook, pictures }: OwnPart, main: string) => {
   const unseen = [...pictures].filter(([path]) => !main.includes(`data-photograph="${path}"`));
+  const recorded = recordedData(recipe.recorded ?? {});
   return {
     written: recipe.written,
     body: recipe.body,
     ...(recipe.list ? { list: recipe.list } : {}),
+    ...(recorded ? { recorded } : {}),
     ...(notebook.body || Object.keys(notebook.templates).length > 0 ? { notebook } : {}),
     ...(unseen.length > 0 ? { pictures: Object.fromEntries(unseen) } : {}),
   };
 };
 
-/** The page's HTML. Deterministic: same plan and chapters, same bytes. */
-export function bookletPage(plan: Plan, parts: Parts, version: string, own: OwnPart): string {
+/** Where the checksum of the whole page goes, once it is known. */
+export const UNSEALED = "0".repeat(64);
+
+/** The page's HTML. Deterministic: same plan and chapters, same bytes. `source` is what it can be worked out again from. */
+export function bookletPage(
+  plan: Plan,
+  parts: Parts,
+  version: string,
+  own: OwnPart,
+  source?: { readonly text: string; readonly sum: string },
+): string {
   const main = nodesToHtml(parts.nodes);
   const title = escapeHtml(plan.recipe.title);
   const styles = [styleHash, ...paperHashes()].map((hash) => `'${hash}'`).join(" ");
@@ -59,6 +71,11 @@ export function bookletPage(plan: Plan, parts: Parts, version: string, own: OwnP
     `<main>${main}</main>`,
     nodesToHtml([measuresSection(plan)]),
     `<script type="application/json" id="recipe">${safeJson(pageData(plan, own, main))}</script>`,
+    ...(source
+      ? [
+          `<script type="application/json" id="source" data-sum="${source.sum}" data-page="${UNSEALED}">${source.text}</script>`,
+        ]
+      : []),
     `<script type="text/plain" id="core">${core}</script>`,
     `<script type="text/plain" id="chapters">${chapterTrees}</script>`,
     `<script>${script}</script>`,

@@ -54,17 +54,17 @@ const PAPERS = {
   "half-letter": ["half-letter", "small"],
 };
 
-/** A style sheet of the booklet, minified. */
-async function css(file) {
-  const text = readFileSync(`${ROOT}src/booklet/${file}`, "utf8");
+/** A style sheet, minified. */
+async function css(file, folder = "src/booklet") {
+  const text = readFileSync(`${ROOT}${folder}/${file}`, "utf8");
   const { code } = await esbuild.transform(text, { loader: "css", minify: true });
   return code.trim();
 }
 
-/** One of the page's scripts, bundled and minified. */
-async function pageScript(entry) {
+/** A script for a page, bundled and minified. */
+async function pageScript(entry, folder = "src/page") {
   const built = await esbuild.build({
-    entryPoints: [`${ROOT}src/page/${entry}`],
+    entryPoints: [`${ROOT}${folder}/${entry}`],
     bundle: true,
     minify: true,
     format: "iife",
@@ -106,6 +106,16 @@ export async function pageModule() {
     .join("\n");
 }
 
+/** The catalogue's script and style, with their checksums. */
+async function catalogueModule() {
+  const folder = "src/shelf/catalogue";
+  const script = (await pageScript("script.ts", folder)).replaceAll("</", "<\\/");
+  const style = await css("style.css", folder);
+  return Object.entries({ script, style, scriptHash: sha256(script), styleHash: sha256(style) })
+    .map(([name, text]) => `export const ${name} = ${JSON.stringify(text)};`)
+    .join("\n");
+}
+
 export function versionModule() {
   const { version } = JSON.parse(readFileSync(`${ROOT}package.json`, "utf8"));
   return `export default ${JSON.stringify(version)};`;
@@ -116,6 +126,7 @@ const MODULES = {
   "plainwork:templates": async () => `export default ${await templateTrees()};`,
   "plainwork:shapes": async () => `export default ${await templateShapes()};`,
   "plainwork:page": pageModule,
+  "plainwork:catalogue": catalogueModule,
   "plainwork:version": versionModule,
 };
 

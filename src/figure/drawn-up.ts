@@ -96,6 +96,8 @@ export function drawDrawnUp(plan: Plan): Drawing {
   labelParts(drawing, stretch, drawn);
   drawing.settle();
 
+  if (section.style !== "even") drawEvenBeside(drawing, stretch);
+
   drawing.note(`The same ${pleats} pleats packed as close as the cloth allows:`, { above: 14 });
   const packed = lay(drawing, stretch, penOf(plan, "gauging.packed") * scale, 12);
   const [first, second] = [packed.shape.walls[0] ?? 0, packed.shape.walls[2] ?? 0];
@@ -109,6 +111,20 @@ export function drawDrawnUp(plan: Plan): Drawing {
     `Set ${fine(section.spacing)} apart; packed they are ${shownOf(plan, "gauging.packed")} apart, and nothing goes closer.`,
   );
   return drawing;
+}
+
+/** For long-and-short bites the same pleats in even ones: as deep, as close, the thread elsewhere. */
+function drawEvenBeside(drawing: Drawing, stretch: Stretch): void {
+  const { bites, section, scale } = stretch;
+  const mean = bites.reduce((sum, bite) => sum + bite, 0) / bites.length;
+  drawing.note(
+    "In even bites they would be as deep and as close, but the thread would run through their middle:",
+    {
+      above: 14,
+    },
+  );
+  lay(drawing, { ...stretch, bites: bites.map(() => mean) }, pen(section.spacing) * scale, 12);
+  drawing.settle();
 }
 
 /** Depth at the right, spacing above. */

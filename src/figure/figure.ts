@@ -29,6 +29,8 @@ export const FIGURE_NAMES = [
   "step-whip",
   "step-cord",
   "step-hooks",
+  "faults",
+  "range",
 ] as const;
 
 export type FigureName = (typeof FIGURE_NAMES)[number];

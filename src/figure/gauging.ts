@@ -32,8 +32,8 @@ export function drawGauging(plan: Plan): Drawing {
   drawing.settle();
   drawing.note(
     section.style === "even"
-      ? "All rows go through the same marks, two to a pleat. The knots are inside, over a scrap of tape."
-      : "All rows go through the same marks, two to a pleat. Long stitch outside, short stitch inside: nearly all the depth will stand inside. The knots are inside, over a scrap of tape.",
+      ? "All rows go through the same marks, two to a pleat. The knots are inside, over a scrap of tape. The section's last mark stays empty: the next begins there."
+      : "All rows go through the same marks, two to a pleat. Long stitch outside, short stitch inside: nearly all the depth will stand inside. The knots are inside, over a scrap of tape. The section's last mark stays empty: the next begins there.",
   );
   return drawing;
 }

@@ -5,6 +5,7 @@ import { breadths } from "./breadths.ts";
 import { drawnUp } from "./drawn-up.ts";
 import { edge } from "./edge.ts";
 import { evidence, hasEvidence } from "./evidence.ts";
+import { faults } from "./faults.ts";
 import { FIGURE_NAMES, type Figure, type FigureName } from "./figure.ts";
 import { finished } from "./finished.ts";
 import { gauging } from "./gauging.ts";
@@ -14,6 +15,7 @@ import { lining } from "./lining.ts";
 import { hasLayout, layoutInterlining, layoutLining } from "./lining-layout.ts";
 import { map } from "./map.ts";
 import { pleatedLeft, pleats } from "./pleats.ts";
+import { range } from "./range.ts";
 import { STEPS, type StepName } from "./steps/index.ts";
 import { type Step, stepFigure } from "./steps/step.ts";
 import { waistRing } from "./waist-ring.ts";
@@ -36,6 +38,8 @@ export const FIGURES: Readonly<Record<FigureName, (plan: Plan) => Figure>> = {
   "drawn-up": drawnUp,
   "waist-ring": waistRing,
   whipping,
+  faults,
+  range,
   ...drawnSteps(),
 };
 
@@ -63,6 +67,8 @@ const APPLIES: Partial<Record<FigureName, (plan: Plan) => boolean>> = {
   pleats: (plan) => pleatedLeft(plan).length > 0,
   "drawn-up": gauged,
   whipping: gauged,
+  faults: gauged,
+  range: gauged,
 };
 
 const isStep = (name: FigureName): name is StepName => Object.hasOwn(STEPS, name);

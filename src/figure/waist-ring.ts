@@ -4,6 +4,7 @@ import type { Plan, Section } from "../solve/plan.ts";
 import { PLEAT_NAMES } from "../solve/pleat.ts";
 import { Drawing } from "./drawing.ts";
 import type { Figure } from "./figure.ts";
+import { furtherEyes } from "./hook-words.ts";
 import { LETTERING, PICTURE } from "./language.ts";
 import { pen, penOf, printer, shownOf } from "./measure.ts";
 import { along, at, DEEP, drawSeams, drawSection, openingOf, type Ring } from "./ring-parts.ts";
@@ -171,6 +172,11 @@ function drawLap(drawing: Drawing, plan: Plan, ring: Ring, opening: number): voi
       leader: "always",
     },
   );
+  for (const { away, on } of plan.hookSets) {
+    const place = opening + way * (on === "lap" ? 1 : -1) * pen(away);
+    if (on === "garment") drawing.line("body", along(ring, opening, place, OUTER), { soft: true });
+    drawing.line("finished", [at(ring, place, OUTER - 4), at(ring, place, OUTER + 4)], { soft: true });
+  }
   if (!band) return;
   const front = left ? 0 : ring.seam;
   drawing.line("band", along(ring, front, opening, OUTER));
@@ -194,7 +200,9 @@ function closingWords(plan: Plan): string {
   const hooks = `Hooks: ${shownOf(plan, "hooks.band")} at the end of the ${to === "part-band" ? "part band" : "band"}, ${placket}`;
   if (to === "part-band")
     return `Opening: ${plan.opening.station}. The lap passes on under the bodice and is never gauged. ${hooks}, ${shownOf(plan, "hooks.edge")} on the bodice edge.`;
-  return `Opening: ${plan.opening.station}. The lap passes under at either side, as you choose, and is never gauged. ${hooks}.`;
+  const further = furtherEyes(plan);
+  const eyes = further ? ` Where a stroke crosses the lap's line, ${further}.` : "";
+  return `Opening: ${plan.opening.station}. The lap passes under at either side, as you choose, and is never gauged. ${hooks}.${eyes}`;
 }
 
 export function waistRing(plan: Plan): Figure {

@@ -3,7 +3,17 @@ import type { Element } from "hast";
 import { el, rectangle, through, written } from "../figure/svg.ts";
 import { torn } from "../figure/torn.ts";
 import { printOnTape, printPart } from "../quantity/print.ts";
-import { add, inches, millimetres, mul, plain, type Quantity, sub, toCount } from "../quantity/quantity.ts";
+import {
+  add,
+  compare,
+  inches,
+  millimetres,
+  mul,
+  plain,
+  type Quantity,
+  sub,
+  toCount,
+} from "../quantity/quantity.ts";
 import type { Plan } from "../solve/plan.ts";
 import type { Cut } from "./guide.ts";
 import { dots, level, lines, mm, paragraph, SHEET, TEXT, upright, words } from "./paper.ts";
@@ -21,7 +31,12 @@ const back = ({ recipe }: Plan): Quantity => (recipe.show === "cm" ? millimetres
 interface End {
   readonly title: string;
   readonly use: string;
-  readonly across: readonly { readonly at: Quantity; readonly text: string; readonly turn?: boolean }[];
+  readonly across: readonly {
+    readonly at: Quantity;
+    readonly text: string;
+    readonly turn?: boolean;
+    readonly eyes?: boolean;
+  }[];
   readonly hooks: readonly {
     readonly at: Quantity;
     readonly what: string;
@@ -58,6 +73,21 @@ function waistbandEnds(plan: Plan): End[] {
   const showing = { show: plan.recipe.show, tape: plan.recipe.tape };
   const closing = add(turning, lap as Quantity);
   const eyes = sub(closing, back(plan));
+  const sets = [
+    { at: eyes, waist: plan.values.get("waist.seam")?.quantity as Quantity },
+    ...plan.hookSets.map(({ waist, away, on }) => ({
+      at: on === "lap" ? sub(eyes, away) : add(eyes, away),
+      waist,
+    })),
+  ].filter(({ at }) => mm(at) + BEYOND <= SHEET.width);
+  const named =
+    plan.hookSets.length === 0
+      ? []
+      : sets.map(({ at, waist }) => ({
+          at,
+          text: `eyes to close to ${printPart(waist, showing)}`,
+          eyes: true,
+        }));
   const turned = { at: turning, text: `finished end: turn in ${printOnTape(turning, showing)}`, turn: true };
   return [
     {
@@ -69,8 +99,10 @@ function waistbandEnds(plan: Plan): End[] {
     {
       title: "under end",
       use: `the lap, ${printOnTape(lap as Quantity, showing)}, passes under; no ${plan.recipe.garment} is sewn to it`,
-      across: [turned, { at: closing, text: "closing mark" }],
-      hooks: eyes.value.compare(turning.value) < 0 ? [] : [{ at: eyes, what: "eye", face: "outer" }],
+      across: [turned, { at: closing, text: "closing mark" }, ...named].sort((a, b) => compare(a.at, b.at)),
+      hooks: sets
+        .filter(({ at }) => compare(at, turning) >= 0)
+        .map(({ at }) => ({ at, what: "eye", face: "outer" })),
     },
   ];
 }
@@ -150,7 +182,7 @@ function drawEnd(end: End, plan: Plan, top: number): Element[] {
   const edge = mm(turning);
   const fold = top + edge + mm(depth);
   const plainFrom = width - BEYOND + 4;
-  const ends = end.across.map(({ at, text, turn }) => ({ x: mm(at), text, turn }));
+  const ends = end.across.map(({ at, text, turn, eyes }) => ({ x: mm(at), text, turn, eyes }));
   return [
     lines(`${level(top, width, 0)}V${written(foot)}H${written(width)}`, { width: "cut" }),
     lines(through(torn({ x: width, y: top }, { x: width, y: foot })), { width: "fine" }),
@@ -158,14 +190,17 @@ function drawEnd(end: End, plan: Plan, top: number): Element[] {
       dash: "3 1.2",
     }),
     ...(folded ? [lines(level(fold, 0, width - 2.5), { dash: "6 1.5 1 1.5", width: "cut" })] : []),
-    lines(ends.map(({ x }) => upright(x, top, foot)).join(""), { dash: "3 1.2", width: "cut" }),
+    lines(ends.flatMap(({ x, eyes }) => (eyes ? [] : [upright(x, top, foot)])).join(""), {
+      dash: "3 1.2",
+      width: "cut",
+    }),
     ...ends.map(({ x, text }, i) => named(x, foot, text, ends.length - i)),
     ...faceWords(plan, plainFrom, top),
     words(plainFrom, foot - mm(turning) / 2 + 1, end.title, {
       bold: true,
       size: TEXT.small,
     }),
-    ...end.hooks.flatMap((hook) => hookPlaces(hook, plan, top)),
+    ...end.hooks.flatMap((hook) => hookPlaces(hook, plan, top, !end.across.some(({ eyes }) => eyes))),
   ].flat();
 }
 
@@ -204,7 +239,12 @@ export function hookDepths({ values }: Plan): Quantity[] {
   return Array.from({ length: toCount(count) }, (_, i) => mul(first, plain(2 * i + 1)));
 }
 
-function hookPlaces({ at, what, face }: End["hooks"][number], plan: Plan, top: number): Element[] {
+function hookPlaces(
+  { at, what, face }: End["hooks"][number],
+  plan: Plan,
+  top: number,
+  worded: boolean,
+): Element[] {
   const { depth, turning, folded } = measures(plan);
   const faceTop = add(turning, folded && face === "outer" ? depth : sub(depth, depth));
   const places = hookDepths(plan).map((down) => ({ x: mm(at), y: top + mm(add(faceTop, down)) }));
@@ -212,7 +252,7 @@ function hookPlaces({ at, what, face }: End["hooks"][number], plan: Plan, top: n
   return [
     dots(places.map(({ x, y }) => `M${written(x)} ${written(y)}h0`).join(""), 1.4),
     ...places.map(({ x, y }) => lines(rectangle(x - 1.4, y - 1.4, 2.8, 2.8))),
-    ...(label
+    ...(label && worded
       ? [
           words(label.x + (what === "eye" ? -2.2 : 2.2), label.y + 1, `${what}s`, {
             size: TEXT.small,

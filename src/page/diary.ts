@@ -1,6 +1,7 @@
 /** The record's section: what is said of the whole, times and notes gathered, the file out and back. */
 import type { Kept } from "./kept.ts";
 import { LONGEST_TEXT } from "./kept.ts";
+import { madeFields, madeWords } from "./made-fields.ts";
 import { button, labelled, make } from "./make.ts";
 import { LARGEST_RECORD, readRecord, recordText } from "./record.ts";
 import { say } from "./say.ts";
@@ -13,7 +14,15 @@ const SAID: readonly (readonly [name: string, words: string, long: boolean])[] =
   ["finished", "Finished", false],
   ["changed", "What I changed, and why", true],
   ["lessons", "What I would do otherwise", true],
+  ["photographs", "Photographs, as photos/front.jpg, one a line", true],
 ];
+
+const newNotebook = (): string =>
+  [...crypto.getRandomValues(new Uint8Array(6))].map((byte) => byte.toString(16).padStart(2, "0")).join("");
+
+/** As 2026-11-25, where the reader is. */
+const today = (now = new Date()): string =>
+  [now.getFullYear(), now.getMonth() + 1, now.getDate()].map((n) => String(n).padStart(2, "0")).join("-");
 
 export class Diary {
   private readonly document: Document;
@@ -30,10 +39,10 @@ export class Diary {
 
   /** Shows what stands now. */
   dress(): void {
-    for (const [name] of SAID) {
-      const field = this.document.querySelector<HTMLInputElement | HTMLTextAreaElement>(`#said-${name}`);
-      if (field && field !== this.document.activeElement) field.value = this.store.kept.said[name] ?? "";
-    }
+    const fields = this.document.querySelectorAll<HTMLInputElement | HTMLTextAreaElement>("[data-said]");
+    for (const field of fields)
+      if (field !== this.document.activeElement)
+        field.value = this.store.kept.said[field.dataset.said ?? ""] ?? "";
     this.gathered.replaceChildren(...this.gather(this.store.kept));
     // An empty record takes no paper.
     const entered = this.gathered.childElementCount > 0 || Object.keys(this.store.kept.said).length > 0;
@@ -41,7 +50,7 @@ export class Diary {
   }
 
   private section(): HTMLElement {
-    const { document } = this;
+    const { document, store } = this;
     const load = make(document, "input", {
       type: "file",
       accept: ".json,application/json",
@@ -57,9 +66,10 @@ export class Diary {
         document,
         "p",
         {},
-        "Ticks, times, notes, the trial and changed measures stay in this browser. Save them as a file to keep them for good, to take them to another device, or to add them to the garment’s own papers.",
+        "Ticks, times, notes, the trial and changed measures stay in this browser. Save them as a file to keep them for good, to take them to another device, or to add them to the garment’s own papers (plainwork record).",
       ),
       ...SAID.map(([name, words, long]) => this.said(name, words, long)),
+      ...madeFields(document, store, () => this.dress()),
       this.gathered,
       make(
         document,
@@ -77,6 +87,7 @@ export class Diary {
     const field = long
       ? make(document, "textarea", { ...given, rows: "3" })
       : make(document, "input", { ...given, type: "text" });
+    field.dataset.said = name;
     field.addEventListener("input", () => {
       const { [name]: _, ...others } = store.kept.said;
       store.keep({ said: field.value === "" ? others : { ...others, [name]: field.value } });
@@ -100,6 +111,7 @@ export class Diary {
     const times = Object.entries(kept.seconds);
     const total = times.reduce((sum, [, seconds]) => sum + seconds, 0);
     return [
+      ...list("What was made", madeWords(kept.said)),
       ...list(
         "Measures changed",
         Object.entries(kept.changes).map(([path, text]) => `${path}: ${text === "" ? "taken out" : text}`),
@@ -124,7 +136,10 @@ export class Diary {
 
   private save(): void {
     const { document } = this;
-    const file = new Blob([recordText(document.title, this.store.kept)], { type: "application/json" });
+    // Times of one notebook run on from record to record; those of another are counted apart.
+    if (this.store.kept.notebook === "") this.store.keep({ notebook: newNotebook() });
+    const text = recordText(document.title, this.store.kept, today());
+    const file = new Blob([text], { type: "application/json" });
     const link = make(document, "a", { href: URL.createObjectURL(file), download: "record.json" });
     link.click();
     setTimeout(() => URL.revokeObjectURL(link.href), 10_000);

@@ -4,6 +4,8 @@
 export type Units = "" | "in" | "cm";
 
 export interface Kept {
+  /** Tells this notebook's times from another's; "" until the first record is saved. */
+  readonly notebook: string;
   /** Measures changed, by the recipe's path. */
   readonly changes: Readonly<Record<string, string>>;
   /** Steps done: `gauging/3`. */
@@ -21,6 +23,7 @@ export interface Kept {
 }
 
 export const NOTHING_KEPT: Kept = {
+  notebook: "",
   changes: {},
   ticked: [],
   notes: {},
@@ -52,8 +55,9 @@ const isSeconds = (value: unknown): value is number =>
 /** Takes in what was kept; anything that is not as it should be is left out. Undefined when it is no such thing at all. */
 export function readKept(value: unknown): Kept | undefined {
   if (!isBlock(value)) return undefined;
-  const { ticked, units, large, running } = value;
+  const { ticked, units, large, running, notebook } = value;
   return {
+    notebook: isText(notebook) ? notebook.slice(0, 40) : "",
     changes: entries(value.changes, isText),
     ticked: Array.isArray(ticked) ? ticked.filter(isText).slice(0, MOST_ENTRIES) : [],
     notes: entries(value.notes, isText),

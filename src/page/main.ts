@@ -3,6 +3,7 @@
  * be changed. Working out anew waits in the core until it is wanted.
  */
 import { Bar } from "./bar.ts";
+import { dressCells } from "./cells.ts";
 import { Diary } from "./diary.ts";
 import { Measures } from "./measures.ts";
 import { Numbers } from "./numbers.ts";
@@ -13,6 +14,7 @@ import { Walk } from "./walk.ts";
 
 const store = new Store(document, document.title);
 dressSteps(document, store);
+dressCells(document, store);
 const times = new Times(document, store);
 const walk = new Walk(document, store);
 const measures: Measures = new Measures(document, store, () => dress());
@@ -23,6 +25,7 @@ const bar = new Bar(document, store, measures, walk);
 /** Puts the page's own things to what was made anew. */
 function dress(): void {
   dressSteps(document, store);
+  dressCells(document, store);
   times.dress();
   numbers?.dress();
   diary?.dress();

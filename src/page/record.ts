@@ -7,10 +7,21 @@ export const RECORD_FORMAT = 1;
 /** Larger files are not read. */
 export const LARGEST_RECORD = 2 * 1024 * 1024;
 
-/** The text of a record.json. */
-export function recordText(garment: string, kept: Kept): string {
-  const { changes, ticked, notes, seconds, said } = kept;
-  return `${JSON.stringify({ "plainwork-record": RECORD_FORMAT, garment, changes, ticked, notes, seconds, said }, null, 1)}\n`;
+/** The text of a record.json, saved on a day (2026-11-25). */
+export function recordText(garment: string, kept: Kept, date: string): string {
+  const { notebook, changes, ticked, notes, seconds, said } = kept;
+  const record = {
+    "plainwork-record": RECORD_FORMAT,
+    garment,
+    date,
+    notebook,
+    changes,
+    ticked,
+    notes,
+    seconds,
+    said,
+  };
+  return `${JSON.stringify(record, null, 1)}\n`;
 }
 
 export type RecordRead = { readonly kept: Kept } | { readonly fault: string };

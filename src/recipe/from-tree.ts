@@ -5,6 +5,7 @@ import { fillDefaults } from "./defaults.ts";
 import { type ReadEvidence, readEvidence } from "./evidence.ts";
 import { listGiven, SIDE, SIDES } from "./given.ts";
 import type { Message, Place } from "./message.ts";
+import { migrated } from "./migrate/migrate.ts";
 import { type Block, emptyBlock } from "./node.ts";
 import { messageOf, type Problem } from "./problem.ts";
 import type { EvidenceText, Recipe } from "./recipe.ts";
@@ -23,17 +24,18 @@ export interface ReadRecipe {
 /**
  * Makes a recipe of a tree.
  *
- * @param tree the front matter: texts, lists, blocks, with the places of what is written
+ * @param given the front matter, of this format or an older one: texts, lists, blocks, with the places of what is written
  * @param start the place of what is missing from the top
  * @param body what stands below the front matter
  * @param evidence the list of dated originals beside the recipe, if there is one
  */
 export function recipeFromTree(
-  tree: Tree,
+  given: Tree,
   start: Place,
   body: Recipe["body"],
   evidence?: EvidenceText,
 ): ReadRecipe {
+  const tree = migrated(given);
   if (!tree.root) return { messages: [...tree.messages].sort(inFileOrder) };
   const shaped = structure(tree.root, tree.places, start);
   const written = (path: string): boolean => tree.places.has(path) || shaped.meant.has(path);

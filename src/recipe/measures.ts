@@ -140,6 +140,15 @@ export function version(options: Options): Field<1> {
   return field<1>({ kind: "version", ...options }, (written) => {
     const word = written.trim();
     if (word === FORMAT) return { value: 1 };
+    if (/^[1-9]\d{0,5}$/.test(word) && Number(word) > Number(FORMAT))
+      return bad(
+        "recipe-version",
+        `this recipe is of format ${quoted(word)}, newer than this program reads`,
+        {
+          expected: `${FORMAT}, or an older format`,
+          hint: `use a newer version of the program; or write recipe: ${FORMAT} if the number is a slip`,
+        },
+      );
     return /^[\d.]+$/.test(word)
       ? bad("recipe-version", `this recipe says that its format is ${quoted(word)}`, {
           expected: `${FORMAT}, the format this program reads`,

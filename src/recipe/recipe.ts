@@ -1,5 +1,6 @@
 /** The typed recipe: what recipe.md says, read, checked and with every default filled in. Lengths are exact. */
 import type { Quantity } from "../quantity/quantity.ts";
+import type { Recorded } from "./as-made/recorded.ts";
 import type { Place } from "./message.ts";
 import type { Block } from "./node.ts";
 
@@ -268,6 +269,8 @@ export interface Recipe {
   /** The front matter as it is written, and the list of originals: what a page works everything out from again. */
   readonly written: Block;
   readonly list?: EvidenceText;
+  /** Work that was done: put in from beside the recipe by who reads a project. */
+  readonly recorded?: Recorded;
   /** Choices that are not measures and were filled in by default: path and the word chosen. */
   readonly chosenByDefault: readonly { readonly path: string; readonly text: string }[];
   /** Places of the recipe's keys and values by path, for messages found later. */

@@ -12,11 +12,13 @@ import { yamlMessages } from "./yaml-errors.ts";
 
 export const DEEPEST = 12;
 export const MOST_NODES = 2000;
+/** A list of entries grows with the years. */
+const MOST_LISTED = 40_000;
 
 /** Reads the YAML. Every fault is a message; what cannot be used is left out of the tree but keeps its place. */
 export function readTree(source: Source, front: FrontMatter): Tree {
   try {
-    return new Reader(source, front).read();
+    return new Reader(source, front, { whole: "block", most: MOST_NODES }).read() as Tree;
   } catch (error) {
     if (!(error instanceof RangeError)) throw error;
     const place = source.place(front.offset, front.offset + 1);
@@ -26,19 +28,47 @@ export function readTree(source: Source, front: FrontMatter): Tree {
   }
 }
 
+/** A file that is one YAML list, as `readTree` reads front matter: its entries, with the place of everything under `0.key`. */
+export function readListTree(source: Source): {
+  readonly items: readonly Node[];
+  readonly places: ReadonlyMap<string, Places>;
+  readonly messages: readonly Message[];
+} {
+  const offset = source.text.startsWith("\ufeff") ? 1 : 0;
+  const front = { text: source.text.slice(offset), offset, body: { text: "", line: 1 } };
+  const reader = new Reader(source, front, { whole: "list", most: MOST_LISTED });
+  try {
+    const { root, places, messages } = reader.read();
+    return { items: (root as readonly Node[] | undefined) ?? [], places, messages };
+  } catch (error) {
+    if (!(error instanceof RangeError)) throw error;
+    const text = "this file nests too deeply to be read";
+    const problem = { code: "too-deep", text, expected: `at most ${DEEPEST} levels` };
+    return { items: [], places: new Map(), messages: [messageOf(problem, "", source.place(0, 1))] };
+  }
+}
+
+/** What a file is as a whole, and how many keys and values it may hold. */
+interface Bounds {
+  readonly whole: "block" | "list";
+  readonly most: number;
+}
+
 class Reader {
   private readonly source: Source;
   private readonly front: FrontMatter;
+  private readonly bounds: Bounds;
   private readonly places = new Map<string, Places>();
   private readonly messages: Message[] = [];
   private nodes = 0;
 
-  constructor(source: Source, front: FrontMatter) {
+  constructor(source: Source, front: FrontMatter, bounds: Bounds) {
     this.source = source;
     this.front = front;
+    this.bounds = bounds;
   }
 
-  read(): Tree {
+  read(): Omit<Tree, "root"> & { readonly root: Node | undefined } {
     const parsed = parseDocument(this.front.text, {
       schema: "failsafe",
       uniqueKeys: false,
@@ -50,12 +80,12 @@ class Reader {
     const faults = yamlMessages(parsed, this.source, this.front);
     this.messages.push(...faults);
     const root = this.root(parsed.contents);
-    const tooMany = this.nodes > MOST_NODES;
+    const tooMany = this.nodes > this.bounds.most;
     if (tooMany) {
       this.say("", this.span(0, 1), {
         code: "too-many",
-        text: `the front matter has more than ${MOST_NODES} keys and values`,
-        hint: "keep measures in it and put prose below it",
+        text: `${this.what} has more than ${this.bounds.most} keys and values`,
+        hint: this.isList ? "begin another file" : "keep measures in it and put prose below it",
       });
     }
     const lines = faults.map((fault) => fault.place?.line ?? 1);
@@ -67,9 +97,17 @@ class Reader {
     };
   }
 
-  private root(contents: unknown): Block | undefined {
+  private get isList(): boolean {
+    return this.bounds.whole === "list";
+  }
+
+  private get what(): string {
+    return this.isList ? "this file" : "the front matter";
+  }
+
+  private root(contents: unknown): Node | undefined {
     if (!contents || (isScalar(contents) && contents.value === "")) {
-      if (this.messages.length === 0) {
+      if (this.messages.length === 0 && !this.isList) {
         this.say("", this.span(0, 1), {
           code: "empty-front-matter",
           text: "there is nothing in the front matter",
@@ -80,11 +118,13 @@ class Reader {
     }
     const node = this.node(contents as YamlNode, "", 1);
     if (node === undefined) return undefined;
-    if (typeof node === "object" && !Array.isArray(node)) return node as Block;
+    const kind =
+      typeof node === "string" ? "one piece of text" : Array.isArray(node) ? "a list" : "one block of keys";
+    if (kind === (this.isList ? "a list" : "one block of keys")) return node;
     this.say("", this.spanOf(contents as YamlNode), {
       code: "wrong-kind",
-      text: `the front matter is ${Array.isArray(node) ? "a list" : "one piece of text"}`,
-      expected: "keys with their values, as in recipe: 1",
+      text: `${this.what} is ${kind}`,
+      expected: this.isList ? "a list, each entry after a hyphen" : "keys with their values, as in recipe: 1",
     });
     return undefined;
   }
@@ -92,7 +132,7 @@ class Reader {
   /** A node's plain form; undefined, with a message said, when it cannot be used. */
   private node(node: YamlNode | null | undefined, path: string, depth: number): Node | undefined {
     this.nodes += 1;
-    if (this.nodes > MOST_NODES) return undefined;
+    if (this.nodes > this.bounds.most) return undefined;
     if (!node) return "";
     if (this.refused(node, path)) return undefined;
     if (isScalar(node)) return typeof node.value === "string" ? node.value : "";

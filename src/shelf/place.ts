@@ -1,4 +1,4 @@
-/** Puts a folder of files in its place whole: written beside it under another name, then renamed. */
+/** Puts files and folders in their place whole: written beside it under another name, then renamed. */
 import { dirname, join } from "node:path";
 import type { World } from "./world.ts";
 
@@ -8,9 +8,13 @@ export class NotOursError extends Error {}
 /** A file every booklet has, by which its folder is known. */
 const OURS = "plan.json";
 
+/** Another run may take the place between two renames; so often it is tried anew. */
+const TRIES = 100;
+
 /**
  * Replaces `folder` by `files`. Until the new one is complete the old one stays as it was; a folder that is not a
- * booklet is never replaced. If an earlier run was stopped between its two renames, its old booklet is put back first.
+ * booklet is never replaced. If an earlier run was stopped between its two renames, its old booklet is put back first;
+ * what else it left behind is taken away. Two runs at once leave the whole booklet of one of them.
  */
 export function placeFolder(
   world: World,
@@ -20,9 +24,9 @@ export function placeFolder(
 ): void {
   const target = join(parent, name);
   const fresh = join(parent, `.${name}.new-${world.unique}`);
-  const old = join(parent, `.${name}.old`);
+  const old = join(parent, `.${name}.old-${world.unique}`);
   world.makeFolder(parent);
-  if (world.kind(target) === undefined && world.kind(old) === "folder") world.rename(old, target);
+  tidy(world, parent, name);
   if (
     world.kind(target) === "file" ||
     (world.kind(target) === "folder" &&
@@ -41,8 +45,7 @@ export function placeFolder(
       world.write(path, contents);
     }
     world.remove(old);
-    if (world.kind(target) !== undefined) world.rename(target, old);
-    world.rename(fresh, target);
+    takePlace(world, fresh, target, old);
   } catch (error) {
     world.remove(fresh);
     if (world.kind(target) === undefined && world.kind(old) === "folder") world.rename(old, target);
@@ -51,12 +54,50 @@ export function placeFolder(
   world.remove(old);
 }
 
-/** Replaces one file whole. */
-export function placeFile(world: World, path: string, text: string): void {
+/** `fresh` becomes `target`, and what was there `old`. */
+function takePlace(world: World, fresh: string, target: string, old: string): void {
+  for (let tries = 1; ; tries += 1) {
+    try {
+      if (world.kind(target) !== undefined) {
+        world.remove(old);
+        world.rename(target, old);
+      }
+      world.rename(fresh, target);
+      return;
+    } catch (error) {
+      const { code = "" } = error as NodeJS.ErrnoException;
+      const another =
+        ["ENOTEMPTY", "EEXIST", "EPERM"].includes(code) || (code === "ENOENT" && world.kind(fresh));
+      if (!another || tries >= TRIES) throw error;
+      world.pause(tries);
+    }
+  }
+}
+
+/** What runs that are no more left behind: the old booklet goes back where there is none, the rest goes. */
+function tidy(world: World, parent: string, name: string): void {
+  const left = world.list(parent).flatMap((file) => {
+    if (file === `.${name}.old`) return [{ file, kind: "old" }];
+    const [, kind, unique] =
+      (file.startsWith(`.${name}.`) && /^(new|old)-(.+)$/.exec(file.slice(name.length + 2))) || [];
+    return kind && unique && unique !== world.unique && world.isGone(unique) ? [{ file, kind }] : [];
+  });
+  for (const { file, kind } of left) {
+    const path = join(parent, file);
+    if (kind === "old" && world.kind(join(parent, name)) === undefined)
+      world.rename(path, join(parent, name));
+    else world.remove(path);
+  }
+}
+
+/** Replaces one file whole; with `lasting` it would outlast a loss of power once this returns. */
+export function placeFile(world: World, path: string, text: string, lasting = false): void {
   const fresh = `${path}.new-${world.unique}`;
   try {
     world.write(fresh, text);
+    if (lasting) world.sync(fresh);
     world.rename(fresh, path);
+    if (lasting) world.sync(dirname(path));
   } catch (error) {
     world.remove(fresh);
     throw error;

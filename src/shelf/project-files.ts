@@ -1,6 +1,7 @@
 /** What stands beside a recipe: the list of originals, wordings of chapters, photographs. */
 import { dirname, join } from "node:path";
 import { type FoundFile, LARGEST_PHOTOGRAPH } from "../booklet/notebook/photographs.ts";
+import { AS_MADE_FILE } from "../recipe/as-made/as-made.ts";
 import { EVIDENCE_FILE } from "../recipe/evidence.ts";
 import type { Message } from "../recipe/message.ts";
 import type { Project } from "./find.ts";
@@ -16,6 +17,8 @@ export interface ProjectFile {
 export interface ProjectFiles {
   readonly recipe?: ProjectFile;
   readonly evidence?: ProjectFile;
+  /** What was recorded of the work. */
+  readonly asMade?: ProjectFile;
   readonly templates: readonly ProjectFile[];
   /** Files that cannot be read. */
   readonly messages: readonly Message[];
@@ -38,16 +41,21 @@ export function readProjectFiles(world: World, project: Project): ProjectFiles {
     return undefined;
   };
   const recipe = read(RECIPE_FILE, project.recipe, "recipe", "keep pictures in photos/, not in the text");
-  const list = join(folder, EVIDENCE_FILE);
-  const evidence =
-    world.kind(list) === "file"
-      ? read(EVIDENCE_FILE, list, "list", "keep one line for each original")
-      : undefined;
+  const beside = (file: string, what: string, smaller: string): ProjectFile | undefined =>
+    world.kind(join(folder, file)) === "file" ? read(file, join(folder, file), what, smaller) : undefined;
+  const evidence = beside(EVIDENCE_FILE, "list", "keep one line for each original");
+  const asMade = beside(AS_MADE_FILE, "record", "keep long texts elsewhere");
   const templates = templatesIn(world, join(folder, TEMPLATES)).flatMap(
     (name) =>
       read(`${TEMPLATES}/${name}`, join(folder, TEMPLATES, name), "wording", "keep one chapter in it") ?? [],
   );
-  return { ...(recipe ? { recipe } : {}), ...(evidence ? { evidence } : {}), templates, messages };
+  return {
+    ...(recipe ? { recipe } : {}),
+    ...(evidence ? { evidence } : {}),
+    ...(asMade ? { asMade } : {}),
+    templates,
+    messages,
+  };
 }
 
 function templatesIn(world: World, folder: string): string[] {

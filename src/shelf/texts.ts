@@ -12,12 +12,18 @@ export interface Unreadable {
 }
 
 /** A file's text, or why it cannot be read; `what` names it, `smaller` says how to make it so. */
-export function readText(world: World, path: string, what: string, smaller: string): string | Unreadable {
+export function readText(
+  world: World,
+  path: string,
+  what: string,
+  smaller: string,
+  most = LARGEST_TEXT,
+): string | Unreadable {
   const size = world.size(path);
-  if (size > LARGEST_TEXT) {
+  if (size > most) {
     return {
       code: "too-large",
-      text: `the ${what} is ${size} bytes long; at most ${LARGEST_TEXT}`,
+      text: `the ${what} is ${size} bytes long; at most ${most}`,
       hint: smaller,
     };
   }

@@ -1,7 +1,10 @@
 /** The world as an argument: streams and file system, so that everything above can be tried without touching either. */
 import {
+  closeSync,
   existsSync,
+  fsyncSync,
   mkdirSync,
+  openSync,
   readdirSync,
   readFileSync,
   renameSync,
@@ -9,6 +12,7 @@ import {
   statSync,
   writeFileSync,
 } from "node:fs";
+import { hostname } from "node:os";
 import { resolve } from "node:path";
 import { createInterface } from "node:readline";
 import { runProgram } from "./run.ts";
@@ -28,6 +32,10 @@ export interface World {
   /** How many bytes a file has. */
   size(path: string): number;
   write(path: string, contents: string | Uint8Array): void;
+  /** Writes a file that is not there yet; false where it is. */
+  writeNew(path: string, contents: string): boolean;
+  /** Makes sure that what was written to a file, or the names in a folder, would outlast a loss of power. */
+  sync(path: string): void;
   makeFolder(path: string): void;
   rename(from: string, to: string): void;
   remove(path: string): void;
@@ -37,8 +45,14 @@ export interface World {
   readonly platform: string;
   /** Runs a program to its end, at most so many seconds; says why it failed, or nothing when it ended well. */
   run(program: string, words: readonly string[], seconds: number): string | undefined;
-  /** Differs between processes running at once. */
+  /** Differs between processes running at once, on this machine and on others. */
   readonly unique: string;
+  /** Was this the `unique` of a process of this machine that runs no more? */
+  isGone(unique: string): boolean;
+  /** Waits, in milliseconds. */
+  pause(time: number): void;
+  /** Today by the machine's clock, as 2026-11-25. */
+  today(): string;
 }
 
 /** Asks one question a time on the terminal. */
@@ -52,6 +66,49 @@ function asker({ stdin, stderr }: NodeJS.Process): (question: string) => Promise
         lines.close();
       });
     });
+}
+
+const HOST = hostname().replace(/[^\w.-]/g, "") || "host";
+
+function isGone(unique: string): boolean {
+  const [, pid, host] = /^(\d+)-(.+)$/.exec(unique) ?? [];
+  if (pid === undefined || host !== HOST) return false;
+  try {
+    process.kill(Number(pid), 0);
+    return false;
+  } catch (error) {
+    return (error as NodeJS.ErrnoException).code === "ESRCH";
+  }
+}
+
+/** Some systems and file systems know no such thing for a folder. */
+function sync(path: string): void {
+  try {
+    const file = openSync(path, "r");
+    try {
+      fsyncSync(file);
+    } finally {
+      closeSync(file);
+    }
+  } catch (error) {
+    if (!statSync(path).isDirectory()) throw error;
+  }
+}
+
+function writeNew(path: string, contents: string): boolean {
+  try {
+    writeFileSync(path, contents, { flag: "wx" });
+    return true;
+  } catch (error) {
+    if ((error as NodeJS.ErrnoException).code === "EEXIST") return false;
+    throw error;
+  }
+}
+
+function today(): string {
+  const now = new Date();
+  const two = (n: number): string => String(n).padStart(2, "0");
+  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
 }
 
 /** The real one. */
@@ -71,12 +128,17 @@ export function nodeWorld(process: NodeJS.Process): World {
     read: (path) => readFileSync(path),
     size: (path) => statSync(path).size,
     write: (path, contents) => writeFileSync(path, contents),
+    writeNew,
+    sync,
     makeFolder: (path) => void mkdirSync(path, { recursive: true }),
     rename: renameSync,
     remove: (path) => rmSync(path, { recursive: true, force: true, maxRetries: 5 }),
     env: (name) => process.env[name],
     platform: process.platform,
     run: runProgram,
-    unique: String(process.pid),
+    unique: `${process.pid}-${HOST}`,
+    isGone,
+    pause: (time) => void Atomics.wait(new Int32Array(new SharedArrayBuffer(4)), 0, 0, time),
+    today,
   };
 }

@@ -32,7 +32,7 @@ export function solveSections(
   warnOfPleats(work, sections);
   warnOfOpening(work, sections, opening);
   countLaid(work, sections);
-  const pins = toGauge.length > 0 ? "12 + 8 * gauging.sections" : "44";
+  const pins = toGauge.length > 0 ? "4 + 8 * gauging.sections + 8" : "4 + 8 * 4 + 8";
   work.sheet.set("pins.count", work.sheet.has("pleating.count") ? `${pins} + 2 * pleating.count` : pins);
   return { sections, gauged: [...gauging.gauged.values()], trialTable: gauging.trialTable };
 }

@@ -3,6 +3,7 @@ import { decimal, ends } from "../quantity/print.ts";
 import { type Fraction, LENGTH, MONEY, PLAIN, type Quantity, toInches } from "../quantity/quantity.ts";
 import { tally } from "../quantity/tape.ts";
 import type { Layout, Plan, Section } from "./plan.ts";
+import { stateOf } from "./state.ts";
 
 const text = (f: Fraction): string => f.toFraction();
 
@@ -67,12 +68,27 @@ const layoutJson = ({ width: across, length: along, pieces, waste }: Layout) => 
   waste: exact(waste),
 });
 
+/** What kind of garment it is and how far it has come, for lists of many. */
+function garmentJson(plan: Plan) {
+  const { garment, year, cloth, fullness } = plan.recipe;
+  const sets = [...new Set(fullness.zones?.map(({ set }) => set))];
+  return {
+    kind: garment,
+    year: year ?? null,
+    fibre: cloth.fibre ?? null,
+    cloth: cloth.name,
+    method: fullness.zones ? sets.join(", ") : (fullness.method ?? "gauged"),
+    state: stateOf(plan),
+  };
+}
+
 /** The plan as a plain object ready for JSON; keys in a fixed order, so that the same plan gives the same bytes. */
 export function planJson(plan: Plan, version: string) {
   return {
     plainwork: version,
     recipe: plan.recipe.title,
     size: null,
+    garment: garmentJson(plan),
     values: Object.fromEntries(
       [...plan.values.values()].map(({ name, quantity, shown, how }) => [
         name,

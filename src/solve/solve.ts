@@ -23,9 +23,11 @@ import { type Opening, solveOpening } from "./opening.ts";
 import type { Plan, SeamPlace } from "./plan.ts";
 import { solvePocket } from "./pocket.ts";
 import { otherWaists } from "./range.ts";
+import { solveRedo } from "./redo.ts";
 import { layRing, type Ring } from "./ring.ts";
 import { sensitivityOf } from "./sensitivity.ts";
 import { type Reading, Sheet } from "./sheet.ts";
+import { solveNeedles, solveSewingThread, solveWhipThread } from "./thread.ts";
 import { flounceList, solveCrossing, topOf, tuckList } from "./trims.ts";
 import { warnOfSkirt } from "./warnings.ts";
 import { solveWeight } from "./weight.ts";
@@ -85,9 +87,13 @@ export function solve(recipe: Recipe, reading?: Reading): Solved {
   if (sections.gauged.length > 0) {
     solveThread(work);
     solveWhip(work);
+    solveWhipThread(work);
   }
   solveWeight(work);
   const stages = solveWork(work);
+  solveSewingThread(work);
+  solveNeedles(work);
+  solveRedo(work);
   solveCost(work);
   solveEvidence(work);
   if (failed()) return { messages };

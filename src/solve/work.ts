@@ -46,16 +46,21 @@ const STAGES: readonly {
   { name: "whipping", rate: "whip", count: "whip.stitches" },
 ];
 
-/** Seconds of work for every stage, low and high, and their sums `work.low` and `work.high`. A recipe's own rate is both. */
+/**
+ * Seconds of work for every stage, low and high, and their sums `work.low` and `work.high`. A recipe's own rate is both; else the
+ * maker's own pace, where her other garments are recorded, stands in place of the usual range.
+ */
 export function solveWork({ recipe, sheet }: Work): readonly Stage[] {
   sheet.set("stitches.seams", "breadths.seams * breadths.cut * 8 / (1 in)");
   sheet.set("stitches.hem", "2 * skirt.round * 6 / (1 in)");
   if (recipe.skirt.tucks) sheet.set("stitches.tucks", "skirt.tucks.count * skirt.round * 8 / (1 in)");
   for (const [name, rate] of Object.entries(RATES)) {
     const own = recipe.work.rates[name as keyof typeof RATES];
+    const pace = recipe.recorded?.paces?.[name as keyof typeof RATES];
     const put = (end: "low" | "high"): void => {
-      const value = own ?? quantity(fraction(rate[end], 60n), RATE);
-      const rule = own ? "given in the recipe" : rate.rule;
+      const usual = pace ? fraction(pace[end]) : fraction(rate[end], 60n);
+      const value = own ?? quantity(usual, RATE);
+      const rule = own ? "given in the recipe" : pace ? paceRule(pace.garments) : rate.rule;
       sheet.assume(
         `rate.${name}.${end}`,
         value,
@@ -88,6 +93,10 @@ export function solveWork({ recipe, sheet }: Work): readonly Stage[] {
   sheet.set("work.clockHigh", "work.high * (60 + 10) / 60");
   return stages;
 }
+
+/** Where the maker's own pace comes from. */
+const paceRule = (garments: number): string =>
+  `your own pace, from ${garments} other ${garments === 1 ? "garment" : "garments"} you recorded, at least a tenth either way`;
 
 /** The sum of the stages, for holding against `work.low` and `work.high`. */
 export function sumOf(stages: readonly Stage[], end: "low" | "high"): Quantity {

@@ -62,7 +62,7 @@ it("a stay is bought for the cloth that is gauged, and laid in deeper than the l
   const plan = planOf({ fullness: { stay: { name: "tarlatan", thickness: "0.2 mm" } } });
   const cloth = plan.values.get("gauging.cloth")?.shown;
   expect(chapterOf(plan, "cloth")).toContain(`| tarlatan | strips 7/8 in deep, ${cloth} and over in all`);
-  expect(chapterOf(plan, "balance")).toContain("7/8 in deep: it reaches a little below the last row");
+  expect(chapterOf(plan, "second-fitting")).toContain("7/8 in deep: it reaches a little below the last row");
 });
 
 describe("a recipe's measure in the workings", () => {

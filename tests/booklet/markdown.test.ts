@@ -212,9 +212,9 @@ describe("chapters", () => {
     };
     const without = (...left: string[]): string[] => CHAPTERS.filter((name) => !left.includes(name));
     const rare = ["tucks", "flounces", "piping", "bodice-edge", "part-band", "dog-leg"];
-    expect(names({})).toEqual(without("pleats", "setting-pleats", ...rare));
+    expect(names({})).toEqual(without("pleats", "setting-pleats", "sewing-pleats", ...rare));
     expect(names({ fullness: { method: "pleated-gauged-back" } })).toEqual(
-      without("setting-pleats", ...rare),
+      without("setting-pleats", "sewing-pleats", ...rare),
     );
     const plan = planOf({ fullness: { method: "pleated" } });
     expect(chaptersOf(plan)).toEqual(

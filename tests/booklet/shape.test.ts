@@ -18,6 +18,7 @@ import type { Plan } from "../../src/solve/plan.ts";
 import { GARMENTS, garment } from "../figure/plans.ts";
 import { randomRecipe } from "../random.ts";
 import { tried } from "../recipes.ts";
+import { recordedPlan } from "./recorded.ts";
 
 const image = (folder: string, name: string): ElementContent => ({
   type: "element",
@@ -65,6 +66,11 @@ function compare(plan: Plan): void {
 
 describe("a chapter's shape", () => {
   it.each(Object.keys(GARMENTS))("gives what parsing gives: %s", (name) => compare(garment(name)));
+
+  it("gives what parsing gives, for garments of which work is recorded", () => {
+    compare(recordedPlan());
+    compare(recordedPlan({ fullness: { method: "pleated" }, show: "cm" }));
+  });
 
   it("gives what parsing gives, for random garments", () => {
     fc.assert(

@@ -14,6 +14,7 @@ import { FIGURE_NAMES } from "../../src/figure/figure.ts";
 import type { Plan } from "../../src/solve/plan.ts";
 import { randomRecipe } from "../random.ts";
 import { tried } from "../recipes.ts";
+import { recordedPlan } from "./recorded.ts";
 
 const ROOT = fileURLToPath(new URL("../../", import.meta.url));
 const demos = readdirSync(join(ROOT, "demo-projects")).map((name) =>
@@ -53,6 +54,10 @@ describe("the vocabulary", () => {
       const { plan } = tried(source);
       expect(plan && unknownIn(plan)).toEqual([]);
     }
+  });
+
+  it("knows every name of a recorded garment's context", () => {
+    expect(unknownIn(recordedPlan())).toEqual([]);
   });
 
   it("knows every name of random garments' contexts", () => {

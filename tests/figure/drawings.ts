@@ -5,6 +5,7 @@ import type { Drawing } from "../../src/figure/drawing.ts";
 import { drawDrawnUp } from "../../src/figure/drawn-up.ts";
 import { drawEdgeSection } from "../../src/figure/edge.ts";
 import { drawEvidence } from "../../src/figure/evidence.ts";
+import { drawFaults } from "../../src/figure/faults.ts";
 import type { FigureName } from "../../src/figure/figure.ts";
 import { drawFinished } from "../../src/figure/finished.ts";
 import { drawGauging } from "../../src/figure/gauging.ts";
@@ -14,6 +15,7 @@ import { drawLining } from "../../src/figure/lining.ts";
 import { drawLayoutInterlining, drawLayoutLining } from "../../src/figure/lining-layout.ts";
 import { drawMap } from "../../src/figure/map.ts";
 import { drawPleats } from "../../src/figure/pleats.ts";
+import { drawRange } from "../../src/figure/range.ts";
 import { STEPS } from "../../src/figure/steps/index.ts";
 import { drawWaistRing } from "../../src/figure/waist-ring.ts";
 import { drawWhipping } from "../../src/figure/whipping.ts";
@@ -36,6 +38,8 @@ export const DRAWINGS: Readonly<Record<FigureName, (plan: Plan) => Drawing>> = {
   "drawn-up": drawDrawnUp,
   "waist-ring": drawWaistRing,
   whipping: drawWhipping,
+  faults: drawFaults,
+  range: drawRange,
   ...(Object.fromEntries(Object.entries(STEPS).map(([name, step]) => [name, step.draw])) as Record<
     keyof typeof STEPS,
     (plan: Plan) => Drawing

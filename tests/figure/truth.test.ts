@@ -40,6 +40,7 @@ function lengthsOf(plan: Plan): Set<string> {
         marks.slice(2).map((mark, i) => part({ ...mark, value: mark.value.sub(marks[i]?.value ?? 0) })),
       ),
     ...plan.rows.map(tape),
+    ...plan.hookSets.flatMap(({ waist, away }) => [part(waist), tape(away)]),
     ...plan.seams.flatMap(({ alongTop }) => [
       tape(alongTop),
       tape({ ...alongTop, value: round.sub(alongTop.value) }),

@@ -173,6 +173,23 @@ describe("at the sewing table", () => {
     await page.context().close();
   });
 
+  it("what is read at a fitting is written into its table, and stays after a reload and in the record", async () => {
+    const { page, trouble } = await open("mill-house-cotton");
+    const cell = (words: string) => page.locator("#second-fitting").getByLabel(words, { exact: true });
+    await cell("left side: Read").fill("1 3/4 in");
+    await cell("left side: Turned down now").fill("2 3/4 in");
+    await page.reload();
+    expect(await cell("left side: Read").inputValue()).toBe("1 3/4 in");
+    expect(await cell("right side: Read").inputValue()).toBe("");
+    expect(await page.locator("#second-fitting .cell").count()).toBe(16);
+    const waiting = page.waitForEvent("download");
+    await page.getByRole("button", { name: "Save the record" }).click();
+    const record = JSON.parse(readFileSync((await (await waiting).path()) ?? "", "utf8"));
+    expect(record.said["second-fitting/left side/Turned down now"]).toBe("2 3/4 in");
+    expect(trouble).toEqual([]);
+    await page.context().close();
+  });
+
   it("any number opens its working: formula in names and in numbers", async () => {
     const { page } = await open("mill-house-cotton");
     await page.locator('data[data-name="skirt.round"]').first().focus();

@@ -207,6 +207,28 @@ describe("what is entered", () => {
     await other.context().close();
   });
 
+  it("holds what was made, told at once where a unit is missing, with the day and the notebook", async () => {
+    const page = await shelf.page(COTTON);
+    await page.getByText("What was made", { exact: true }).click();
+    const round = page.getByLabel("Round at the hem");
+    await round.fill("170");
+    await round.blur();
+    expect(await page.locator(".made-fields .field-message").first().textContent()).toContain(
+      "with its unit",
+    );
+    await round.fill("170 1/4 in");
+    expect(await page.locator(".made-fields .field-message").first().textContent()).toBe("");
+    await page.getByText("Hem off the floor, finished", { exact: true }).click();
+    await page.locator("#said-off-floor-left-side").fill("2 1/8 in");
+    const data = JSON.parse(await savedRecord(page));
+    expect(data.said).toEqual({ "made.round": "170 1/4 in", "off-floor.left-side": "2 1/8 in" });
+    expect(data.date).toMatch(/^\d{4}-\d\d-\d\d$/);
+    expect(data.notebook).toMatch(/^[0-9a-f]{12}$/);
+    expect(JSON.parse(await savedRecord(page)).notebook).toBe(data.notebook);
+    expect(await page.locator(".gathered").textContent()).toContain("Round at the hem: 170 1/4 in");
+    await page.context().close();
+  });
+
   it("survives a reload, shows in the record and on paper", async () => {
     const page = await shelf.page(COTTON);
     await enter(page);

@@ -61,6 +61,15 @@ export function memoryWorld(files: Record<string, string>, terminal = false): Me
       world.fault("write", path);
       kept.set(path, typeof content === "string" ? content : new TextDecoder("latin1").decode(content));
     },
+    writeNew: (path, content) => {
+      if (kept.has(path)) return false;
+      world.write(path, content);
+      return true;
+    },
+    sync: (path) => world.fault("sync", path),
+    isGone: (unique) => unique.startsWith("gone"),
+    pause: (time) => world.fault("pause", String(time)),
+    today: () => "2026-11-25",
     makeFolder: (path) => {
       world.fault("makeFolder", path);
       folders.add(path);

@@ -1,5 +1,5 @@
 /** The built program on a real disk: what a user types, and what is there afterwards. */
-import { execFile } from "node:child_process";
+import { execFile, spawnSync } from "node:child_process";
 import {
   chmodSync,
   existsSync,
@@ -10,7 +10,7 @@ import {
   rmSync,
   writeFileSync,
 } from "node:fs";
-import { tmpdir } from "node:os";
+import { hostname, tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
@@ -70,12 +70,43 @@ describe("the built program", () => {
       run("build", "garments"),
       run("build", "garments"),
     ]);
+    expect(ends.map(({ code }) => code)).toEqual([0, 0, 0]);
     for (const name of ["one", "two"]) {
       expect(existsSync(join(folder, "output", name, "plan.json")), JSON.stringify(ends)).toBe(true);
       expect(readFileSync(join(folder, "output", name, "booklet.html"), "utf8")).toMatch(/<\/html>\s*$/);
     }
     await run("build", "garments");
     expect(readdirSync(join(folder, "output"))).toEqual(["index.html", "index.md", "one", "two"]);
+  });
+
+  it("four processes that build four garments into one folder leave the catalogue that one run leaves", async () => {
+    const names = ["red", "blue", "green", "grey"];
+    for (const name of names) {
+      mkdirSync(join(folder, "many", name), { recursive: true });
+      writeFileSync(join(folder, "many", name, "recipe.md"), recipeText({ title: `The ${name} one` }));
+    }
+    const ends = await Promise.all(names.map((name) => run("build", `many/${name}`, "--out", "at-once")));
+    expect(ends.map(({ code, err }) => ({ code, err }))).toEqual(names.map(() => ({ code: 0, err: "" })));
+    await run("build", "many", "--out", "by-one");
+    for (const file of ["index.html", "index.md"]) {
+      const text = readFileSync(join(folder, "at-once", file), "utf8");
+      for (const name of names) expect(text).toContain(`The ${name} one`);
+      expect(text).toBe(readFileSync(join(folder, "by-one", file), "utf8"));
+    }
+    expect(readdirSync(join(folder, "at-once")).sort()).toEqual([...names, "index.html", "index.md"].sort());
+  }, 120_000);
+
+  it("clears away what a killed run of this machine left, and nothing of a run that lives", async () => {
+    const host = hostname().replace(/[^\w.-]/g, "") || "host";
+    const dead = `.one.new-${spawnSync(process.execPath, ["--version"]).pid}-${host}`;
+    const alive = `.one.new-${process.pid}-${host}`;
+    const elsewhere = ".one.new-12-another-machine";
+    for (const name of [dead, alive, elsewhere]) mkdirSync(join(folder, "output", name), { recursive: true });
+    await run("build", "garments/one");
+    expect(readdirSync(join(folder, "output")).filter((name) => name.startsWith("."))).toEqual(
+      [elsewhere, alive].sort(),
+    );
+    for (const name of [alive, elsewhere]) rmSync(join(folder, "output", name), { recursive: true });
   });
 
   it("checks without writing", async () => {

@@ -5,7 +5,7 @@ export const WORDS = "chosenSetting estimate estimateInFull skippedRows";
 
 /** Words of `garment.…`. */
 export const GARMENT = `
-  cloth edge edgeLine endToEnd fibre interlining kind lining longSide notCounted openSide opening openingAmong otherSide over parts
+  begun cloth edge edgeLine endToEnd fibre finished hands interlining kind lining longSide notCounted openSide opening openingAmong otherSide over pace parts
   pleatsAtBack pleatsAtFront pocket pocketSide stay stayDepth title wearer year`;
 
 /** Yes or no: `is.…`. */
@@ -19,8 +19,9 @@ export const FLAGS = `
   interliningTurned knife light lined linen liningFold liningInHem liningInPleats liningJoined liningNarrower liningSeparate
   liningTurned locked longAndShort longerBites longTails made metric mixed mixedFibre
   mixedStyles mounted negativeEase oneFlounce oneLayer onePiece oneWay oneTuck openingOnFace outOfPeriod over
-  ownFacing partBand petticoat piped pipingJoined pleated pleatsOneLayer pleatsOnly pocket pocketLeft
+  ownFacing ownPace partBand petticoat photographed piped pipingJoined pleated pleatsOneLayer pleatsOnly pocket pocketLeft
   practiceCotton practiceEither practiceForties practiceLinen practicePleats practiceSheer printedStrip quartered
+  recorded recordedHem recordedHours recordedMeasures recordedSections recordedTrials recordedWords
   remainder remarks repeatAcross repeatDown seamOpening seamsInPleats seamsMeet seamsOnFaces severalBreadths
   sheer shrinks silk slit slitInGauging stacked stay thickness threeRows trialKept trialSewn tucks
   tucksOverOpening turned unlikeSides waistband warnings wearer weight weightInAll wholeBreadth wool year`;
@@ -37,6 +38,14 @@ export const LISTS: Readonly<Record<string, string>> = {
   hookSets: "away onLap? waist",
   interliningPieces: "count length name ofEstimate? width",
   liningPieces: "count length name ofEstimate? width",
+  madeHem: "finished hung planned station why",
+  madeHours: "difference planned stage taken",
+  madeMeasures: "path text was",
+  madePhotographs: "path",
+  madeRows: "difference made planned what why",
+  madeSections: "name pleats pleatsPlanned waist waistPlanned",
+  madeTrials: "closesTo cloth date pleats reaches verdict",
+  madeWords: "about date text",
   map: "isOpening? isPocket? letter place top turnDown unsewn waist",
   notions: "amount kind thing where",
   otherWaists: "byHooks fullness perInch spacing verdict waist which",
@@ -56,8 +65,9 @@ export const LISTS: Readonly<Record<string, string>> = {
   "sections.bites": "count size",
   "sections.checkpoints": "at mark",
   sensitivity: "bite change closes perInch pleats section",
+  sittings: "date hours what",
   stages: "name time",
-  stations: "finished fromFront measured? station toFloor turnDown up",
+  stations: "finished fromFront measured? spare station toFloor turnDown up",
   strips: "cloth letter marks sections",
   tally: "set count",
   trialTable: "bite change measures pleats verdict",

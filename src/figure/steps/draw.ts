@@ -41,11 +41,12 @@ function draw(plan: Plan): Drawing {
   drawing.lines("over", [...heights.flatMap(stitches), ...heights.map((y) => tail(y, bundle))], {
     soft: true,
   });
-  way(drawing, p(HAND - 2, bundle), p(10, bundle));
+  drawing.lines("body", fist(bundle), { soft: true });
+  pins(drawing, [p(END, FOLD - 10), p(START + 8, FOLD - 10)], 22);
   say(
     drawing,
     `pull ${plan.rows.length === 2 ? "both" : `all ${plan.rows.length}`} together`,
-    p(46, bundle + 12),
+    p(46, bundle + 14),
     {
       sides: ["below"],
       width: 70,
@@ -55,10 +56,24 @@ function draw(plan: Plan): Drawing {
   say(drawing, "push the pleats along", p(PLEATS + 2, FOLD - 15), { sides: ["left"], gap: 6 });
   say(drawing, "knots", p(START, FOLD), { sides: ["above"], gap: 8 });
   drawing.settle();
-  drawing.note(amount(plan));
+  drawing.note(`Pinned at both ends first. ${amount(plan)}`);
   drawEight(drawing, p(40, drawing.bottom + 24));
   return drawing;
 }
+
+/** The hand that holds all the threads at once, its wrist to the left. */
+const fist = (y: number): Point[][] => [
+  [
+    p(4, y - 8),
+    p(14, y - 9),
+    p(HAND - 4, y - 11),
+    p(HAND + 2, y - 6),
+    p(HAND + 2, y + 9),
+    p(14, y + 12),
+    p(4, y + 10),
+  ],
+  ...[-4, 1, 6].map((off) => level(y + off, 18, HAND + 1)),
+];
 
 const stitches = (y: number): Point[][] =>
   Array.from({ length: (PLEATS - END) / STITCH / 2 }, (_, i) =>
@@ -95,6 +110,6 @@ export const stepDraw: Step = {
   applies: isGauged,
   draw,
   describe(plan) {
-    return `The ${plan.rows.length} threads of a section leave the cloth inside, at its left-hand end; one hand pulls them together, the other pushes the pleats towards the knots at the right. ${amount(plan)} The ends are wound round a pin in a figure of eight.`;
+    return `The ${plan.rows.length} threads of a section leave the cloth inside, at its left-hand end; the section is pinned at both ends; one hand pulls them together, the other pushes the pleats towards the knots at the right. ${amount(plan)} The ends are wound round a pin in a figure of eight.`;
   },
 };

@@ -2,13 +2,15 @@
 import { toCount } from "../../quantity/quantity.ts";
 import type { Plan, Value } from "../../solve/plan.ts";
 import type { Drawing } from "../drawing.ts";
-import { penOf, shownOf } from "../measure.ts";
+import { pen, penOf, shownOf } from "../measure.ts";
 import type { Point } from "../svg.ts";
 import { goesOn, p, point, say, upright, way } from "./parts.ts";
 
 /** The band is drawn so deep, or less where its lap is long. */
 const DEEP = 56;
 const LAP = 62;
+/** Room for the lap and for eyes that stand further in. */
+const MOST = 104;
 /** Where the upper end is turned back, and where the lap's end lies. */
 const [BACK, UNDER] = [112, 138] as const;
 
@@ -38,13 +40,14 @@ export const eye = ({ x, y }: Point): Point[] => [
 /** The upper end turned back, hooks inside it; the lap, eyes on its outer face where the hooks come to lie. */
 export function drawBand(drawing: Drawing, plan: Plan, top: number): void {
   const [depth, lap] = [penOf(plan, "attach.band.depth"), penOf(plan, "attach.band.lap")];
-  const scale = Math.min(DEEP / depth, LAP / lap);
+  const inward = Math.max(0, ...plan.hookSets.map(({ away, on }) => (on === "lap" ? 0 : pen(away))));
+  const scale = Math.min(DEEP / depth, LAP / lap, MOST / (lap + inward));
   const foot = top + depth * scale;
   const back = setBack(plan);
   const set = Math.max(4, back.inches * scale);
   const end = BACK - Math.min(62, lap * scale);
   const mark = UNDER + lap * scale;
-  const rest = mark + 38;
+  const rest = mark + Math.max(38, inward * scale + 12);
   drawing.lines("fold", [upright(BACK, top, foot)], { soft: true });
   drawing.lines(
     "finished",
@@ -71,7 +74,12 @@ export function drawBand(drawing: Drawing, plan: Plan, top: number): void {
   const heights = Array.from({ length: hooks }, (_, i) => top + ((i + 0.5) / hooks) * (foot - top));
   drawing.lines(
     "body",
-    heights.flatMap((y) => [hook(p(end + set + 3, y)), eye(p(mark - set - 3, y))]),
+    heights.flatMap((y) => [
+      hook(p(end + set + 3, y)),
+      ...[0, ...plan.hookSets.map(({ away, on }) => (on === "lap" ? -1 : 1) * pen(away))].map((off) =>
+        eye(p(mark - set - 3 + off * scale, y)),
+      ),
+    ]),
     { soft: true },
   );
   way(drawing, p(BACK - 8, top - 9), p(UNDER + 10, top - 9));

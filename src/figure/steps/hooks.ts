@@ -1,6 +1,7 @@
 /** Hooks and eyes: at the band's end and on its lap, and down the placket, in the places they take. */
 import type { Plan } from "../../solve/plan.ts";
 import { Drawing } from "../drawing.ts";
+import { furtherEyes } from "../hook-words.ts";
 import { shownOf } from "../measure.ts";
 import { count, drawBand, eye, hook, setBack } from "./hooks-band.ts";
 import { p, point, say } from "./parts.ts";
@@ -19,6 +20,8 @@ function draw(plan: Plan): Drawing {
   drawPlacket(drawing, plan, banded(plan) ? 306 : 180, down);
   drawing.settle();
   drawing.note(`The placket, ${shownOf(plan, "skirt.placket")}: ${placketWords(plan)}.`);
+  const further = furtherEyes(plan);
+  if (further) drawing.note(`On the lap ${further}.`);
   return drawing;
 }
 
@@ -81,7 +84,7 @@ export const stepHooks: Step = {
   draw,
   describe(plan) {
     const band = banded(plan)
-      ? `The band's upper end turned back: ${count(plan, "hooks.band")} hooks inside, ${setBack(plan).shown} from its end; their eyes on the outer face of the lap, ${shownOf(plan, "attach.band.lap")} long, beside the closing mark. `
+      ? `The band's upper end turned back: ${count(plan, "hooks.band")} hooks inside, ${setBack(plan).shown} from its end; their eyes on the outer face of the lap, ${shownOf(plan, "attach.band.lap")} long, beside the closing mark${furtherEyes(plan) ? `; ${furtherEyes(plan)}` : ""}. `
       : "";
     return `${band}The placket, ${shownOf(plan, "skirt.placket")} deep: ${placketWords(plan)}.`;
   },

@@ -1,6 +1,7 @@
 /** Pinning: marks of the skirt to marks of the edge, colour to colour, along the half that has the opening. */
 import { add } from "../../quantity/quantity.ts";
 import type { Plan, Section } from "../../solve/plan.ts";
+import { betweenPins } from "../between-pins.ts";
 import { Drawing } from "../drawing.ts";
 import { pen, printer } from "../measure.ts";
 import { edgeAt } from "../sewn-edge.ts";
@@ -28,6 +29,11 @@ function draw(plan: Plan): Drawing {
     half.marks.map(({ x }) => upright(x, EDGE + 12, FOOT - 6)),
     { soft: true },
   );
+  drawing.lines(
+    "body",
+    half.sections.flatMap((section) => quarters(half, section)),
+    { soft: true },
+  );
   pins(
     drawing,
     half.marks.map(({ x }) => p(x, EDGE - 12)),
@@ -43,9 +49,17 @@ function draw(plan: Plan): Drawing {
 function wordsBelow({ gauged, sections }: Plan): string {
   const pleated = sections.some(({ set }) => set !== "flat" && set !== "gauged");
   if (gauged.length === 0) return "Every fold is pinned to the edge as well.";
-  return pleated
-    ? "Every fold pinned; what is slack is drawn up next."
-    : "Slack between the pins: it is drawn up next.";
+  const [first] = gauged;
+  const alike = first && gauged.every(({ pleats }) => pleats === first.pleats);
+  const between = alike ? `${betweenPins(first.pleats)} pleats` : "as many pleats as the table says";
+  return `${pleated ? "Every fold pinned; what is slack is drawn up next" : "Slack between the pins: it is drawn up next"}. Strokes on the edge: pins that part a section into four, ${between} between two.`;
+}
+
+/** Three strokes across the edge, that part a gauged section into four. */
+function quarters({ across }: PinnedHalf, { set, from, waist }: Section): Point[][] {
+  if (set !== "gauged") return [];
+  const [a, b] = [across(from), across(add(from, waist))];
+  return [1, 2, 3].map((i) => upright(a + ((b - a) * i) / 4, EDGE - 4, EDGE + 4));
 }
 
 /** One part between its pins: gauged cloth hangs slack, flat cloth and pleats lie along the edge. */

@@ -1,7 +1,7 @@
 /** The placket: its strip along the opened edges, then folded back on one edge and left standing on the other. */
 import type { Plan } from "../../solve/plan.ts";
 import { Drawing } from "../drawing.ts";
-import { shownOf } from "../measure.ts";
+import { penOf, shownOf } from "../measure.ts";
 import { rectangle } from "../svg.ts";
 import { goesOn, level, p, point, say, upright } from "./parts.ts";
 import type { Step } from "./step.ts";
@@ -28,7 +28,7 @@ function draw(plan: Plan): Drawing {
   const [wide, narrow] = turnings(plan);
   const run = slit ? `${wide} from the edge, ${narrow} at the foot` : "along the line of the seam";
   drawing.note(
-    `The strip is run on ${run}; then folded back where it laps over, left standing where it lies under.`,
+    `The strip is run on ${run}; then folded back where it laps over, left standing where it lies under. Heavy lines: the fold, ${shownOf(plan, "turnDown.opening")} below the cut top.`,
   );
   return drawing;
 }
@@ -50,6 +50,14 @@ function drawOpened(drawing: Drawing, plan: Plan, slit: boolean): void {
       ]
     : level(LINE + 7, TOP, OTHER);
   drawing.line("under", sewn, { soft: true });
+  const turned = (penOf(plan, "turnDown.opening") / penOf(plan, "placket.unsewn")) * (FOOT - TOP);
+  drawing.lines(
+    "fold",
+    [upright(TOP + turned, LINE + STRIP, END), upright(OTHER - turned, LINE + STRIP, END)],
+    {
+      soft: true,
+    },
+  );
   if (!slit) drawing.lines("seam", [upright(FOOT, LINE + STRIP, END)], { soft: true });
   goesOn(drawing, [[p(TOP, END), p(OTHER, END)]]);
   const unsewn = shownOf(plan, "placket.unsewn");
@@ -122,6 +130,6 @@ export const stepPlacket: Step = {
       plan.opening.kind === "slit"
         ? `${wide} from the edge, ${narrow} at the foot`
         : "along the line of the seam";
-    return `Left, from the outside: the edges of the opening, ${shownOf(plan, "placket.unsewn")} each, spread to one straight line with the foot in the middle; the strip, ${shownOf(plan, "placket.strip")} long, lies on it right sides together and is run on ${run}. Right, from the inside, made: folded back and tacked on the edge that laps over, standing out on the one that lies under, barred at the foot.`;
+    return `Left, from the outside: the edges of the opening, ${shownOf(plan, "placket.unsewn")} each, spread to one straight line with the foot in the middle; the strip, ${shownOf(plan, "placket.strip")} long, lies on it right sides together and is run on ${run}; the top will be folded ${shownOf(plan, "turnDown.opening")} below the cut edge. Right, from the inside, made: folded back and tacked on the edge that laps over, standing out on the one that lies under, barred at the foot.`;
   },
 };

@@ -6,6 +6,7 @@ import type { Pictures } from "../../booklet/notebook/picture.ts";
 import { work } from "../../booklet/notebook/work.ts";
 import { bookletParts, type Parts } from "../../booklet/parts.ts";
 import { inches, millimetres } from "../../quantity/quantity.ts";
+import { type RecordedData, recordedFrom } from "../../recipe/as-made/recorded.ts";
 import { recipeFromTree } from "../../recipe/from-tree.ts";
 import type { Message } from "../../recipe/message.ts";
 import type { EvidenceText, Recipe } from "../../recipe/recipe.ts";
@@ -20,6 +21,8 @@ export interface PageData {
   readonly written: Data;
   readonly body: Recipe["body"];
   readonly list?: EvidenceText;
+  /** Work that was recorded before the page was built. */
+  readonly recorded?: RecordedData;
   /** What the maker wrote below the front matter; not there for the standard booklet. */
   readonly notebook?: Notebook;
   /** Photographs that are asked for and not shown in the page as published. */
@@ -39,11 +42,13 @@ const READINGS: Readonly<Record<"in" | "cm", Reading>> = {
 export class Live {
   private readonly data: PageData;
   private readonly pictures: Pictures;
+  private readonly recorded: Pick<Recipe, "recorded">;
   private readonly published: Partial<Record<Units, { before: Before; outcome: Outcome }>> = {};
 
   /** @param pictures what stands in the page for each photograph that it shows */
   constructor(data: PageData, pictures: Pictures = new Map()) {
     this.data = data;
+    this.recorded = data.recorded ? { recorded: recordedFrom(data.recorded) } : {};
     this.pictures = new Map([...pictures, ...Object.entries(data.pictures ?? {})]);
   }
 
@@ -68,7 +73,8 @@ export class Live {
     const tree = treeOf(changed(this.data.written, changes));
     const read = recipeFromTree(tree, NOWHERE, this.data.body, this.data.list);
     if (!read.recipe) return { messages: read.messages };
-    const solved = solve(read.recipe, this.reading(read.recipe, units));
+    const recipe = { ...read.recipe, ...this.recorded };
+    const solved = solve(recipe, this.reading(recipe, units));
     const messages = [...read.messages, ...solved.messages];
     if (!solved.plan) return { messages };
     const { notebook = STANDARD } = this.data;

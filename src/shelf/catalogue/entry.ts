@@ -1,0 +1,106 @@
+/** One garment of the catalogue, read from its plan.json, whoever built it. */
+import { join } from "node:path";
+import { readText } from "../texts.ts";
+import type { World } from "../world.ts";
+
+/** What plan.json holds of a value. */
+interface PlanValue {
+  readonly exact: string;
+  readonly unit: string;
+  readonly shown: string;
+}
+
+/** One booklet. Words are "" where the plan does not say. */
+export interface Entry {
+  /** Its folder under the catalogue's, with `/` between: `my-skirt`, `my-skirt/B`. */
+  readonly folder: string;
+  readonly title: string;
+  readonly size: string;
+  readonly kind: string;
+  readonly year: string;
+  readonly fibre: string;
+  readonly method: string;
+  readonly state: string;
+  /** Does its folder hold the drawing of the finished garment? */
+  readonly picture: boolean;
+  readonly values: ReadonlyMap<string, PlanValue>;
+}
+
+export interface Found {
+  readonly entries: readonly Entry[];
+  /** plan.json files that cannot be read, by their path under the folder. */
+  readonly skipped: readonly string[];
+}
+
+/** A plan with every page of marks is far smaller. */
+const LARGEST_PLAN = 16 * 1024 * 1024;
+
+const NAMES = new Intl.Collator("en-GB", { numeric: true });
+
+const byName = (a: Entry, b: Entry): number =>
+  NAMES.compare(`${a.title} ${a.size}`, `${b.title} ${b.size}`) || (a.folder < b.folder ? -1 : 1);
+
+/** Every garment in a folder, and every size of one in a folder inside; in the order of their titles. */
+export function findEntries(world: World, out: string): Found {
+  const entries: Entry[] = [];
+  const skipped: string[] = [];
+  const look = (folder: string, deeper: boolean): void => {
+    const names = listed(world, join(out, folder));
+    if (folder !== "" && names.includes("plan.json")) {
+      const entry = entryOf(world, out, folder, names.includes("figures"));
+      if (entry) entries.push(entry);
+      // A booklet that is being replaced at this moment is listed by who replaces it.
+      else if (world.kind(join(out, folder, "plan.json")) === "file") skipped.push(`${folder}/plan.json`);
+    }
+    if (!deeper) return;
+    for (const name of names) {
+      if (name.startsWith(".") || NOT_SIZES.has(name)) continue;
+      if (world.kind(join(out, folder, name)) === "folder")
+        look(folder === "" ? name : `${folder}/${name}`, folder === "");
+    }
+  };
+  look("", true);
+  return { entries: entries.sort(byName), skipped };
+}
+
+const NOT_SIZES = new Set(["figures", "guides", "photos"]);
+
+function listed(world: World, folder: string): readonly string[] {
+  try {
+    return world.list(folder);
+  } catch {
+    return [];
+  }
+}
+
+function entryOf(world: World, out: string, folder: string, figures: boolean): Entry | undefined {
+  try {
+    const text = readText(world, join(out, folder, "plan.json"), "plan", "", LARGEST_PLAN);
+    if (typeof text !== "string") return undefined;
+    const plan = JSON.parse(text) as Record<string, unknown>;
+    const { values, recipe, size } = plan;
+    if (typeof recipe !== "string" || typeof values !== "object" || values === null) return undefined;
+    const garment = (plan.garment ?? {}) as Record<string, unknown>;
+    const word = (key: string): string =>
+      typeof garment[key] === "string" || typeof garment[key] === "number" ? String(garment[key]) : "";
+    return {
+      folder,
+      title: recipe,
+      size: typeof size === "string" ? size : "",
+      kind: word("kind"),
+      year: word("year"),
+      fibre: word("fibre"),
+      method: word("method"),
+      state: word("state"),
+      picture: figures && world.kind(join(out, folder, "figures/finished.svg")) === "file",
+      values: new Map(Object.entries(values).filter((pair): pair is [string, PlanValue] => isValue(pair[1]))),
+    };
+  } catch {
+    return undefined;
+  }
+}
+
+function isValue(value: unknown): value is PlanValue {
+  const { exact, unit, shown } = (value ?? {}) as Record<string, unknown>;
+  return typeof exact === "string" && typeof unit === "string" && typeof shown === "string";
+}
