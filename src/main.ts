@@ -10,6 +10,7 @@ import { LockedError } from "./shelf/lock.ts";
 import { Neighbours } from "./shelf/neighbours.ts";
 import { newProject } from "./shelf/new.ts";
 import { BY_HAND, notPrinted } from "./shelf/not-printed.ts";
+import { isBuilt, isWhole } from "./shelf/outcome.ts";
 import { NotOursError } from "./shelf/place.ts";
 import type { Paper } from "./shelf/print.ts";
 import { recordGarment } from "./shelf/record.ts";
@@ -19,7 +20,9 @@ const HELP = `plainwork ${version}: turns a garment recipe into an illustrated i
 
   plainwork build <recipe or folder>… [--out DIR] [--json]   write the booklets (DIR: output)
           [--pdf] [--paper a4|letter]      and print them to PDF: full pages, small pages, guides at true size
-  plainwork check <recipe or folder>… [--json]               read and solve, write nothing
+          [--size NAME]                    of a recipe with sizes only this one; what stands there of the others stays
+  plainwork check <recipe or folder>… [--size NAME] [--json] read and solve, write nothing
+  plainwork open <folder> [--port N] [--no-browser]          the recipe beside its booklet, in a page on this machine
   plainwork check <booklet.html>… [--json]                   does today's program give the same numbers?
   plainwork record <folder> <record.json> [--json]           adds what was done, as the page saved it, to as-made.yaml
   plainwork new <folder> [--title … --waist … …]             asks for a few measures and writes a recipe
@@ -38,6 +41,8 @@ interface Arguments {
   readonly json: boolean;
   /** The paper to print on, when printing is asked. */
   readonly pdf: Paper | undefined;
+  /** The only size that is wanted. */
+  readonly size: string | undefined;
 }
 
 /** Runs one command; never throws. */
@@ -50,6 +55,11 @@ export async function main(argv: readonly string[], world: World): Promise<numbe
       if (first === undefined) world.err(HELP);
       else world.out(HELP);
       return first === undefined ? 2 : 0;
+    }
+    if (first === "open") {
+      // Apart, so that no other command waits for the server's parts of Node.
+      const { open } = await import("./open/open.ts");
+      return await open(argv.slice(1), world);
     }
     if (first === "record") return record(argv.slice(1), world);
     if (first === "new") return await newProject(argv.slice(1), world);
@@ -92,6 +102,7 @@ function readArguments([command, ...rest]: readonly string[]): Arguments {
   let json = false;
   let pdf = false;
   let paper: Paper | undefined;
+  let size: string | undefined;
   for (let i = 0; i < rest.length; i += 1) {
     const word = rest[i] as string;
     const next = (): string | undefined => rest[++i];
@@ -102,6 +113,8 @@ function readArguments([command, ...rest]: readonly string[]): Arguments {
     } else if (isOption("--out", word)) {
       out = wordAfter("--out", word, next, "--out needs a folder after it");
       onlyBuild("--out");
+    } else if (isOption("--size", word)) {
+      size = wordAfter("--size", word, next, "--size needs the name of a size after it");
     } else if (isOption("--paper", word)) {
       const named = wordAfter("--paper", word, next, "--paper needs a4 or letter after it").toLowerCase();
       if (named !== "a4" && named !== "letter")
@@ -113,12 +126,12 @@ function readArguments([command, ...rest]: readonly string[]): Arguments {
   }
   if (paths.length === 0) throw new UsageError(`${command} needs a recipe or a folder`);
   if (paper && !pdf) throw new UsageError("--paper is for printing: write --pdf too");
-  return { command, paths, out, json, pdf: pdf ? (paper ?? "a4") : undefined };
+  return { command, paths, out, json, pdf: pdf ? (paper ?? "a4") : undefined, size };
 }
 
 const isPage = (path: string): boolean => /\.html?$/i.test(path);
 
-function run({ command, paths, out, json, pdf }: Arguments, world: World): number {
+function run({ command, paths, out, json, pdf, size }: Arguments, world: World): number {
   const pages = paths.filter(isPage);
   if (command === "build" && pages.length > 0)
     throw new UsageError(`"${pages[0]}" is a booklet, which can be checked; build needs its recipe`);
@@ -130,6 +143,8 @@ function run({ command, paths, out, json, pdf }: Arguments, world: World): numbe
     world,
     paths.filter((path) => !isPage(path)),
   );
+  if (size !== undefined && projects.length > 1)
+    throw new UsageError(`--size is for one recipe, and ${projects.length} are named`);
   const folder = world.resolve(out);
   const browser = pdf && findChromium(world);
   const printing = pdf && browser ? { browser, paper: pdf } : undefined;
@@ -140,13 +155,13 @@ function run({ command, paths, out, json, pdf }: Arguments, world: World): numbe
     if (progress) world.err(`\r\x1b[K${i + 1} of ${projects.length}: ${project.name}`);
     const outcome =
       command === "build"
-        ? buildProject(world, project, folder, printing, neighbours)
-        : checkProject(world, project, neighbours);
+        ? buildProject(world, project, folder, printing, neighbours, size)
+        : checkProject(world, project, neighbours, size);
     if (progress) world.err("\r\x1b[K");
     outcomes.push(outcome);
-    if (!json) report(world, outcome, command === "build" ? `${out}/${project.name}` : undefined);
+    if (!json) report(world, outcome, command === "build" ? `${out}/${project.name}` : undefined, size);
   });
-  if (command === "build" && outcomes.some(({ plan }) => plan)) {
+  if (command === "build" && outcomes.some(isBuilt)) {
     for (const skipped of writeCatalogue(world, folder))
       if (!json)
         world.err(`${out}/${skipped}: note: this is no plan that can be read; the catalogue leaves it out\n`);
@@ -163,19 +178,31 @@ function run({ command, paths, out, json, pdf }: Arguments, world: World): numbe
     };
     world.out(`${JSON.stringify(told, null, 1)}\n`);
   }
-  if (!outcomes.every(({ plan }) => plan) || !checks.every(({ ok }) => ok)) return 1;
+  if (!outcomes.every(isWhole) || !checks.every(({ ok }) => ok)) return 1;
   return fault ? 3 : 0;
 }
 
-/** Says how one recipe went; `written` is its booklet's folder. */
-function report(world: World, outcome: Outcome, written: string | undefined): void {
+/** Says how one recipe went; `written` is its booklet's folder, `only` the one size that was wanted. */
+function report(world: World, outcome: Outcome, written: string | undefined, only: string | undefined): void {
+  const { project, sizes = [] } = outcome;
   const text = outcomeText(outcome);
   if (text !== "") world.err(`${text}\n`);
-  if (!outcome.plan) world.err(`${outcome.project.shown}: not built; an older booklet is left as it was\n`);
-  else if (written) {
-    world.out(`open ${written}/booklet.html\n`);
+  if (!isBuilt(outcome)) {
+    world.err(`${project.shown}: not built; an older booklet is left as it was\n`);
+    return;
+  }
+  for (const { name, plan } of sizes)
+    if (!plan)
+      world.err(`${project.shown}: size ${name} not built; an older booklet of it is left as it was\n`);
+  if (written) {
+    if (sizes.length === 0) world.out(`open ${written}/booklet.html\n`);
+    else if (only === undefined)
+      world.out(`open ${written}/booklet.html (all sizes), ${written}/sizes.html (the table)\n`);
+    for (const { name, folder, plan } of sizes)
+      if (plan) world.out(`open ${written}/${folder}/booklet.html (size ${name})\n`);
+    if (only !== undefined) world.out("the other sizes and the table of all are left as they were\n");
     for (const file of outcome.printed ?? []) world.out(`print ${written}/${file}\n`);
-  } else world.out(`${outcome.project.shown}: no errors\n`);
+  } else if (isWhole(outcome)) world.out(`${project.shown}: no errors\n`);
 }
 
 const checkJson = ({ shown, builtWith, files = {}, ...rest }: BookletCheck) => ({
@@ -187,17 +214,18 @@ const checkJson = ({ shown, builtWith, files = {}, ...rest }: BookletCheck) => (
 });
 
 function outcomeJson(outcome: Outcome) {
-  const { project, plan, messages, printed, notPrinted } = outcome;
+  const { project, messages, sizes: ofSizes, printed, notPrinted } = outcome;
   return {
     recipe: project.shown,
-    ok: plan !== undefined,
+    ok: isWhole(outcome),
+    ...(ofSizes ? { sizes: ofSizes.map(({ name, plan }) => ({ name, ok: plan !== undefined })) } : {}),
     ...(printed ? { printed } : {}),
     ...(notPrinted ? { notPrinted } : {}),
     messages: messages.map((message) => messageJson(atPath(message, project))),
   };
 }
 
-function messageJson({ code, level, text, place, expected, hint, path }: Message) {
+function messageJson({ code, level, text, place, expected, hint, path, sizes }: Message) {
   return {
     code,
     level,
@@ -206,6 +234,7 @@ function messageJson({ code, level, text, place, expected, hint, path }: Message
     path: path ?? null,
     expected: expected ?? null,
     hint: hint ?? null,
+    ...(sizes ? { sizes } : {}),
   };
 }
 

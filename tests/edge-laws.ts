@@ -22,13 +22,40 @@ export function edgeLaws({ json, plan, law, same, value, has }: Checks): void {
   const slit = json.seams.some(({ kind }) => kind === "slit");
   // A slit's place is the one asked for; once the edge is made, tests/solve/made.test.ts holds it against the plan before.
   const part =
-    slit && opening.fromCentre
+    slit && opening.fromCentre && !plan.opening.under
       ? value("attach.opening.fromCentre")
       : has("opening.planned")
         ? value("opening.planned")
         : near.mul(value("waist.planned"));
+  if (plan.opening.under && !has("attach.made")) law(underFold(plan), "the opening lies under a fold's line");
   const planned = value("waist.planned");
   const pieces = json.layout.pieces;
+
+  // Flat and pleated parts: one layer in the seam, or turned down; past 5 mm never whipped unless it is asked for.
+  const rest = plan.sections.filter(({ set }) => set !== "gauged");
+  law((plan.flatParts !== undefined) === rest.length > 0, "flat parts are set where there are any");
+  if (plan.flatParts) {
+    const most = rest.reduce((n, part) => Math.max(n, "layers" in part ? part.layers : 1), 1);
+    const cloths = most * (plan.flatParts === "whip" ? 2 : 1);
+    same(value("plain.cloths"), new Fraction(cloths), "cloths in the seam of the flat parts");
+    same(
+      value("plain.waist").add(has("gauging.waist") ? value("gauging.waist") : new Fraction(0n)),
+      value("waist.seam"),
+      "flat and gauged waist",
+    );
+    const asked = plan.recipe.attach.flatParts;
+    if (asked) law(plan.flatParts === asked, "flat parts are set as asked");
+    else if (has("cloth.thickness"))
+      law(
+        value("cloth.thickness")
+          .mul("25.4")
+          .mul(2 * most)
+          .compare(5) >
+          0 ===
+          (plan.flatParts === "seam"),
+        "flat parts go by their thickness",
+      );
+  }
 
   // Band and hooks.
   const banded = to !== "bodice-edge";
@@ -63,7 +90,9 @@ export function edgeLaws({ json, plan, law, same, value, has }: Checks): void {
   if (!piped) return;
   const run =
     to === "bodice-edge"
-      ? planned
+      ? has("edge.length")
+        ? value("edge.length")
+        : planned
       : to === "part-band"
         ? planned.sub(part)
         : planned.add(value("attach.band.lap"));
@@ -105,4 +134,22 @@ export function edgeLaws({ json, plan, law, same, value, has }: Checks): void {
   const strips = Number(value("piping.strips").n);
   law(reach(strips), "the strips reach the piping's length");
   law(strips === 1 || !reach(strips - 1), "no strip more than it takes");
+}
+
+/** Is the opening at the end of a laid pleat (where a fold is laid to), counted pleat by pleat from the part's front end? */
+function underFold(plan: Plan): boolean {
+  const F = (q: { readonly value: { toFraction(): string } }): Fraction => new Fraction(q.value.toFraction());
+  const round = plan.sections.reduce((sum, { cloth }) => sum.add(F(cloth)), new Fraction(0n));
+  const at = F(plan.opening.alongTop);
+  const near = at.mul(two).compare(round) > 0 ? round.sub(at) : at;
+  return plan.sections.some((section) => {
+    if (section.half !== "left" || section.set === "flat" || section.set === "gauged") return false;
+    const take = { knife: 2, box: 4, "double-box": 8 }[section.set];
+    let place = F(section.clothFrom);
+    const ends = section.faces.map((face, i) => {
+      place = place.add(F(face)).add(F(section.depths[i] as { value: Fraction }).mul(take));
+      return place;
+    });
+    return [F(section.clothFrom), ...ends].some((end) => end.equals(near));
+  });
 }

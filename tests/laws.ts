@@ -10,6 +10,7 @@ import { brokenEstimates } from "./laws-over-hoop.ts";
 import { liningLaws, matchLaws } from "./lining-laws.ts";
 import { brokenMap } from "./map-laws.ts";
 import { ringLaws } from "./ring-laws.ts";
+import { brokenShare } from "./share-laws.ts";
 import { threadLaws } from "./thread-laws.ts";
 
 type Json = ReturnType<typeof planJson>;
@@ -169,12 +170,42 @@ export function brokenLaws(plan: Plan): string[] {
   const allowance = value("hem.allowance").add(tucked);
   law(cut.div(tape).d === 1n, "the cut length lies on a tape mark");
   const least = value("balance.least");
-  const longest = json.balance.reduce((a, b) => (F(b.finished).compare(a) > 0 ? F(b.finished) : a), F(0));
+  const beside = has("finished.level") ? value("finished.level") : F(0);
+  const longest = json.balance.reduce((a, b) => (F(b.finished).compare(a) > 0 ? F(b.finished) : a), beside);
   law(
     cut.sub(longest.add(allowance).add(least)).compare(tape) < 0,
     "the cut length is less than a mark over the longest",
   );
   law(json.balance.length === 8, "eight stations");
+  // A pointed edge drops below the straight waist, by its whole depth at centre front, by nothing where the slant ends.
+  const point = plan.recipe.attach.waistEdge;
+  const drop = (i: number): Fraction => {
+    if (point?.set !== "edge") return F(0);
+    const n = i % 8;
+    const away = F(Math.min(n, 8 - n))
+      .div(8)
+      .mul(value("waist.planned"));
+    const left = F(1).sub(away.div(value("edge.slant")));
+    return left.compare(0) > 0 ? left.mul(value("attach.waistEdge.depth")) : F(0);
+  };
+  if (point) {
+    const [deep, along, slant] = ["attach.waistEdge.depth", "attach.waistEdge.fromCentre", "edge.slant"].map(
+      value,
+    ) as [Fraction, Fraction, Fraction];
+    const square = deep.mul(deep).add(along.mul(along));
+    const [under, over] = [slant.sub(tape.div(2)), slant.add(tape.div(2))];
+    law(
+      under.mul(under).compare(square) <= 0 && square.compare(over.mul(over)) <= 0,
+      "the slant of the point",
+    );
+    const plain = value("wearer.waist").add(value("wearer.ease"));
+    same(value("edge.length"), plain.add(slant.sub(along).mul(2)), "the pointed edge");
+    same(
+      value("waist.planned"),
+      point.set === "edge" ? value("edge.length") : plain,
+      "what the skirt is set to",
+    );
+  }
   json.balance.forEach((station, i) => {
     same(
       F(station.finished).add(F(station.turnDown)).add(allowance),
@@ -189,12 +220,13 @@ export function brokenLaws(plan: Plan): string[] {
     notLess(F(station.turnDown), least, `turn-down at ${station.station}`);
     const [before, after] = [json.balance[(i + 7) % 8], json.balance[(i + 1) % 8]];
     if (i % 2 === 1 && before && after) {
-      const [low, high] = [F(before.finished), F(after.finished)].sort((a, b) => a.compare(b)) as [
+      const level = (at: { finished: string }, n: number): Fraction => F(at.finished).add(drop(n));
+      const [low, high] = [level(before, i - 1), level(after, i + 1)].sort((a, b) => a.compare(b)) as [
         Fraction,
         Fraction,
       ];
       law(
-        F(station.finished).compare(low) >= 0 && F(station.finished).compare(high) <= 0,
+        level(station, i).compare(low) >= 0 && level(station, i).compare(high) <= 0,
         `${station.station} lies between its neighbours`,
       );
     }
@@ -205,10 +237,10 @@ export function brokenLaws(plan: Plan): string[] {
     "centre back": "back",
     "right side": "right",
   };
-  for (const station of json.balance) {
+  for (const [i, station] of json.balance.entries()) {
     const key = given[station.station];
     const measured = has("domed.front") ? `domed.${key}` : `wearer.waistToFloor.${key}`;
-    if (key) same(F(station.toFloor), value(measured), `${station.station} as measured`);
+    if (key) same(F(station.toFloor).add(drop(i)), value(measured), `${station.station} as measured`);
   }
   plan.balance.forEach((station) => {
     const marks = [station.finishedMark, station.turnDownMark].map((q) =>
@@ -224,6 +256,8 @@ export function brokenLaws(plan: Plan): string[] {
 
   broken.push(...brokenEstimates(json));
   broken.push(...brokenMap(json));
+
+  broken.push(...brokenShare(json));
 
   // Sections: the ring is covered once; bites sum; needles' marks; limits.
   same(total(json.sections.map((section) => F(section.waist))), waist, "the sections' waists");

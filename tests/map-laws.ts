@@ -84,14 +84,46 @@ export function brokenMap(json: Json): string[] {
     law(spacing.mul(F(row.perInch)).equals(1), `pleats an inch at ${row.waist}`);
     law(F(row.fullness).mul(spacing).mul(pleats).equals(value("gauging.cloth")), `fullness at ${row.waist}`);
     const wanted =
-      spacing.compare(value("gauging.packed")) < 0
+      shared(json, F(row.waist), plain, value) ??
+      (spacing.compare(value("gauging.packed")) < 0
         ? "cannot"
         : spacing.compare(value("gauging.easy")) < 0
           ? "tight"
           : F(row.fullness).compare(3) < 0
             ? "gapes"
-            : "serves";
+            : "serves");
     law(row.verdict === wanted, `verdict at ${row.waist}: ${row.verdict} is not ${wanted}`);
   }
   return broken;
+}
+
+/** With fullness thrown to the back: the verdict of the part behind for closeness, of the part before for gaping. */
+function shared(
+  json: Json,
+  waist: Fraction,
+  plain: Fraction,
+  value: (name: string) => Fraction,
+): string | undefined {
+  if (!json.values["fullness.backShare"]) return undefined;
+  const whole = value("waist.seam");
+  const grows = waist.sub(plain).div(value("gauging.waist"));
+  const parts = [true, false].map((behind) => {
+    let from = F("0");
+    const own = json.sections.filter((section) => {
+      const share = from.add(F(section.waist).div(2)).div(whole);
+      from = from.add(section.waist);
+      return section.set === "gauged" && (share.compare("1/4") > 0 && share.compare("3/4") < 0) === behind;
+    });
+    const sum = (of: (section: (typeof own)[number]) => string): Fraction =>
+      own.reduce((all, section) => all.add(of(section)), F("0"));
+    const on = sum((section) => section.waist).mul(grows);
+    return {
+      spacing: on.div(sum((section) => String("pleats" in section ? section.pleats : 0))),
+      fullness: sum((section) => section.cloth).div(on),
+    };
+  });
+  const [back, front] = parts as [(typeof parts)[number], (typeof parts)[number]];
+  if (back.spacing.compare(value("gauging.packed")) < 0) return "cannot";
+  if (back.spacing.compare(value("gauging.easy")) < 0) return "tight";
+  return front.fullness.compare(3) < 0 ? "gapes" : "serves";
 }

@@ -95,6 +95,19 @@ const settings: fc.Arbitrary<Keys> = fc.oneof(
   },
   { weight: 1, arbitrary: fc.constant<Keys>({ "follow-repeat": "true" }) },
   {
+    weight: 2,
+    arbitrary: fc.constantFrom<Keys>(
+      { "back-share": "55 %" },
+      { "back-share": "52.5 %", "pleats-per-inch": "7" },
+      { "back-share": "66 %", method: "flat-front-gauged" },
+      { "back-share": "60 %", "follow-repeat": "true" },
+      {
+        "back-share": "58 %",
+        zones: "[{set: flat, waist: 1 1/2 in}, {set: gauged}, {set: knife, waist: 2 in}]",
+      },
+    ),
+  },
+  {
     weight: 1,
     arbitrary: fc
       .constantFrom(
@@ -205,6 +218,7 @@ function keysIn(show: "in" | "cm", r: Ranges): fc.Arbitrary<Keys> {
         "front-left",
         "front-right",
       ),
+      under: fc.constantFrom(null, null, "true", "false"),
       from: fc.constantFrom("2 in", "4 1/4 in", "9.3 cm"),
       setting: settings,
       across: maybe(fc.constantFrom("3/8 in", "1/4 in", "1 cm")),
@@ -232,10 +246,21 @@ function keysIn(show: "in" | "cm", r: Ranges): fc.Arbitrary<Keys> {
       match: fc.constantFrom(null, null, "true"),
       lost: maybe(fc.constantFrom("0", "1", "3")),
       dominant: maybe(fc.constantFrom("0 in", "1/8 in", "3 mm")),
+      point: fc.constantFrom<Keys | null>(
+        null,
+        null,
+        { depth: "2 in", "from-centre": "4 in" },
+        { depth: "3.5 cm", "from-centre": "9 cm", set: "edge" },
+        { depth: "1 1/4 in", "from-centre": "3 in", set: "straight" },
+      ),
+      flatParts: fc.constantFrom(null, null, "seam", "whip"),
       ...trimmings(show),
     })
     .map((x): Keys => {
-      const opening: Keys = x.at.startsWith("front-") ? { at: x.at, "from-centre": x.from } : { at: x.at };
+      const under: Keys = { "under-fold": x.under };
+      const opening: Keys = x.at.startsWith("front-")
+        ? { at: x.at, "from-centre": x.from, ...under }
+        : { at: x.at, ...under };
       // A part band goes only with an opening at the side of the front; elsewhere it is refused (tests/solve/attach).
       const to = x.to === "part-band" && !x.at.startsWith("front-") ? "bodice-edge" : x.to;
       const piping: Keys = x.cord ? { piping: { cord: x.cord, turning: x.turning } } : {};
@@ -303,6 +328,8 @@ function keysIn(show: "in" | "cm", r: Ranges): fc.Arbitrary<Keys> {
           made: x.made ? lengthOf(show, x.waist, x.ease, x.made) : null,
           band: { from: x.bandFrom },
           ...piping,
+          "flat-parts": x.flatParts,
+          ...(to === "bodice-edge" && x.point ? { "waist-edge": x.point } : {}),
           "placket-hooks": x.hooks,
           opening,
         },

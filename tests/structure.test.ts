@@ -39,6 +39,21 @@ describe("the code's structure", () => {
     },
   );
 
+  it.each(files.filter((file) => file.startsWith("open/page/")))(
+    "%s runs in a browser: nothing of Node, of the shelf, or of the server",
+    (file) => {
+      expect((imports.get(file) ?? []).filter((path) => path.startsWith("node:"))).toEqual([]);
+      expect(local(file).filter((path) => /^(?:shelf|open\/(?!page\/))/.test(path))).toEqual([]);
+    },
+  );
+
+  it("only the command line reaches into what opens a recipe, and that takes nothing of the command line", () => {
+    const outside = files.filter((file) => !file.startsWith("open/") && file !== "main.ts");
+    expect(outside.filter((file) => local(file).some((path) => path.startsWith("open/")))).toEqual([]);
+    const inside = files.filter((file) => file.startsWith("open/"));
+    expect(inside.filter((file) => local(file).some((path) => path === "main.ts"))).toEqual([]);
+  });
+
   it("files do not import each other in circles", () => {
     const state = new Map<string, "open" | "done">();
     const circles: string[] = [];

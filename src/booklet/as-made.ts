@@ -271,13 +271,21 @@ function sitting(
   return { date, hours: isZero(spent) ? "" : spanWords(spent), what: parts.filter(Boolean).join("; ") };
 }
 
+/** "Note on gauging, step 3"; "second fitting, left side, Read" for what was read into a fitting's table. */
+function noteOn(id: string): string {
+  const [chapter = "", ...place] = id.split("/");
+  const words = chapter.replaceAll("-", " ");
+  const [step = ""] = place;
+  return /^\d+$/.test(step) ? `Note on ${words}, step ${step}` : [words, ...place].filter(Boolean).join(", ");
+}
+
 function words({ date, changed, lessons, notes }: Entry) {
   return [
     ...(changed ? [{ date, about: "Changed", text: changed }] : []),
     ...(lessons ? [{ date, about: "Otherwise next time", text: lessons }] : []),
     ...Object.entries(notes).map(([id, text]) => ({
       date,
-      about: `Note on ${id.replace("/", ", step ").replaceAll("-", " ")}`,
+      about: noteOn(id),
       text: text === "" ? "taken back" : text,
     })),
   ];

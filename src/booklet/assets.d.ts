@@ -13,6 +13,8 @@ declare module "plainwork:shapes" {
 declare module "plainwork:page" {
   export const script: string;
   export const style: string;
+  /** What the pages of all sizes add to the style. */
+  export const sizeStyle: string;
   /** `sha256-…` of script and style, for the page's Content-Security-Policy. */
   export const scriptHash: string;
   export const styleHash: string;

@@ -5,6 +5,7 @@ import { planJson } from "../solve/json.ts";
 import type { Plan } from "../solve/plan.ts";
 import { joinChapters } from "./markdown.ts";
 import { escapedMarks } from "./marks.ts";
+import { isAsked, MEASURE_YOUR_OWN, ownMeasuresPage } from "./measure-your-own.ts";
 import { writeSections } from "./notebook/compose.ts";
 import { type Notebook, STANDARD } from "./notebook/notebook.ts";
 import type { Photographs } from "./notebook/photographs.ts";
@@ -41,6 +42,11 @@ export function makeBooklet(plan: Plan, { notebook, photographs, source }: Own =
   files.set("booklet.md", escapedMarks(joinChapters(plan, sections)));
   for (const [name, figure] of parts.figures) files.set(`figures/${name}.svg`, svgFile(figure.svg));
   for (const [name, guide] of parts.guides) files.set(`guides/${name}.svg`, svgFile(guide.svg));
-  files.set("plan.json", `${JSON.stringify(planJson(worked.plan, version), null, 1)}\n`);
+  if (plan.recipe.size === undefined && isAsked(plan.recipe, false))
+    files.set(MEASURE_YOUR_OWN, ownMeasuresPage(plan.recipe, version, { notebook, pictures }));
+  files.set("plan.json", planFile(worked.plan));
   return files;
 }
+
+/** plan.json. @param plan with the workings among its values */
+export const planFile = (plan: Plan): string => `${JSON.stringify(planJson(plan, version), null, 1)}\n`;

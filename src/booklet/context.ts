@@ -16,6 +16,7 @@ import {
   sub,
 } from "../quantity/quantity.ts";
 import { nearestWhole, roundTo } from "../quantity/tape.ts";
+import { wholeTitle } from "../recipe/recipe.ts";
 import { exact } from "../solve/json.ts";
 import type { GaugedSection, Plan, Stage, TrialRow } from "../solve/plan.ts";
 import { biteAfter } from "../solve/sensitivity.ts";
@@ -75,7 +76,7 @@ export function contextOf(plan: Plan): Context {
   };
 
   context.garment = {
-    title: recipe.title,
+    title: wholeTitle(recipe),
     kind: recipe.garment,
     year: recipe.year === undefined ? undefined : String(recipe.year),
     wearer: recipe.wearer.name,
@@ -100,7 +101,7 @@ export function contextOf(plan: Plan): Context {
   context.is = flagsOf(plan);
   context.stations = plan.balance.map((station) => ({
     station: station.station,
-    toFloor: onTape(station.toFloor),
+    toFloor: onTape(station.measuredToFloor),
     fromFront: fromFront(station.alongTop),
     finished: onTape(station.finished),
     up: onTape(station.finishedMark),

@@ -53,15 +53,35 @@ function field({ path, text }: Field): Element {
 const group = (label: string, children: readonly Element[]): Element =>
   html("div", { className: ["fields"], role: "group", ariaLabel: label }, children);
 
-/** All measures of the recipe that are not entered in a chapter, by block. */
-export function measuresSection(plan: Plan): Element {
+/** What a change in the fields does to the recipe: in a built booklet, and in one that is open beside its text. */
+const OF_THE_RECIPE = {
+  apart: ". The recipe itself stays as it is.",
+  together: ". It is changed in the text of the recipe as well.",
+} as const;
+
+/** Fields by block, but for those that are entered in a chapter. */
+function byBlock(fields: readonly Field[], label: string): Element {
   const groups = new Map<string, Field[]>();
-  for (const one of plan.recipe.fields) {
+  for (const one of fields) {
     if (ELSEWHERE.has(one.path)) continue;
     const step = one.path.includes(".") ? one.path.slice(0, one.path.indexOf(".")) : "";
     const block = BLOCKS[step] ?? "Other measures";
     groups.set(block, [...(groups.get(block) ?? []), one]);
   }
+  return group(
+    label,
+    [...groups].map(([block, fields]) =>
+      html("fieldset", {}, [html("legend", {}, [block]), ...fields.map((one) => field(one))]),
+    ),
+  );
+}
+
+/**
+ * All measures of the recipe that are not entered in a chapter, by block.
+ *
+ * @param text does the recipe's text stay as it is, or go along with the fields?
+ */
+export function measuresSection(plan: Plan, text: keyof typeof OF_THE_RECIPE = "apart"): Element {
   return html("section", { id: "your-measures", ariaLabelledBy: ["your-measures-title"] }, [
     html("h2", { id: "your-measures-title" }, ["Change a measure"]),
     html("p", {}, [
@@ -69,17 +89,49 @@ export function measuresSection(plan: Plan): Element {
       html("code", {}, ["26 1/2 in"]),
       " or ",
       html("code", {}, ["67.3 cm"]),
-      ". The recipe itself stays as it is.",
+      OF_THE_RECIPE[text],
     ]),
     html("noscript", {}, [
       "Your browser runs no scripts here: the booklet is complete as published, and the fields only show what it was made from.",
     ]),
-    group(
-      "Measures of the recipe",
-      [...groups].map(([block, fields]) =>
-        html("fieldset", {}, [html("legend", {}, [block]), ...fields.map((one) => field(one))]),
-      ),
-    ),
+    byBlock(plan.recipe.fields, "Measures of the recipe"),
+  ]);
+}
+
+/** The measures that a reader is asked for, empty, at the head of a page that is made for her. */
+export function askSection(asks: readonly string[]): Element {
+  return html("section", { id: "ask", ariaLabelledBy: ["ask-title"] }, [
+    html("h2", { id: "ask-title" }, ["Your measures"]),
+    html("p", {}, [
+      "Enter your own measures, each with its unit, as ",
+      html("code", {}, ["26 1/2 in"]),
+      " or ",
+      html("code", {}, ["67.3 cm"]),
+      ". When all of them are there, your booklet stands below: your numbers, your drawings, your guides at true size. Nothing leaves this page; what you enter is kept in this browser.",
+    ]),
+    html("p", {}, [
+      "Dress in everything worn beneath, in the shoes, and tie a firm tape as deep as the band where the band will lie. Take the waist over it, closed as the band will be. Take the lengths from its lower edge, straight down to the floor, with a helper who reads the tape.",
+    ]),
+    html("noscript", {}, [
+      "Your browser runs no scripts here, and without them this page cannot work out a booklet. The booklets of the sizes need none.",
+    ]),
+    group("Your measures", [
+      html("fieldset", {}, [
+        html("legend", {}, ["Taken on you"]),
+        ...asks.map((path) => field({ path, text: "" })),
+      ]),
+    ]),
+  ]);
+}
+
+/** What the pattern chooses; a reader may choose otherwise. */
+export function choicesSection(fields: readonly Field[]): Element {
+  return html("section", { id: "your-measures", ariaLabelledBy: ["your-measures-title"] }, [
+    html("h2", { id: "your-measures-title" }, ["The pattern’s own choices"]),
+    html("p", {}, [
+      "These are filled in as the pattern has them. Put in your own cloth where it is another one: its width and its thickness decide most. What you change is marked ◆.",
+    ]),
+    byBlock(fields, "The pattern’s own choices"),
   ]);
 }
 

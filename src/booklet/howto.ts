@@ -1,6 +1,7 @@
 /** schema.org HowTo metadata: thread is a supply, scissors a tool; times as ISO 8601 durations. */
 import type { Element, ElementContent } from "hast";
 import { nearestWhole } from "../quantity/tape.ts";
+import { wholeTitle } from "../recipe/recipe.ts";
 import type { Plan } from "../solve/plan.ts";
 import { textOf } from "./chapter-shape.ts";
 import { titleOf } from "./contents.ts";
@@ -43,7 +44,7 @@ export function howTo(plan: Plan, chapters: readonly Element[]) {
   return {
     "@context": "https://schema.org",
     "@type": "HowTo",
-    name: plan.recipe.title,
+    name: wholeTitle(plan.recipe),
     prepTime: duration(0n),
     performTime: duration(perform),
     totalTime: duration(perform),
@@ -54,7 +55,7 @@ export function howTo(plan: Plan, chapters: readonly Element[]) {
       .filter(({ steps }) => steps.length > 0)
       .map(({ chapter, steps }) => ({
         "@type": "HowToSection",
-        name: titleOf(chapter) || plan.recipe.title,
+        name: titleOf(chapter) || wholeTitle(plan.recipe),
         itemListElement: steps.map((text) => ({ "@type": "HowToStep", text })),
       })),
   };

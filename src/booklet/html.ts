@@ -1,5 +1,5 @@
 /** A chapter's shape -> HTML nodes: numbers become <data>, drawings stand at their places, what has changed says what it was. */
-import type { Element, ElementContent } from "hast";
+import type { Element, ElementContent, Properties, Text } from "hast";
 import type { Figure } from "../figure/figure.ts";
 import { unbroken } from "../figure/lettering.ts";
 import { exact } from "../solve/json.ts";
@@ -18,9 +18,11 @@ export type Prints = ReadonlyMap<string, string>;
 /** A booklet to compare with: what each chapter printed, each value's text, each drawing. */
 export interface Before {
   readonly chapters: ReadonlyMap<string, Prints>;
+  /** What the maker's own texts printed, by their shape, where she may change them: one that is not here is not compared. */
+  readonly texts?: ReadonlyMap<Shape, Prints>;
   readonly values: ReadonlyMap<string, string>;
   /** By folder and name: `figures/balance`. */
-  readonly figures: ReadonlyMap<string, string>;
+  readonly figures: ReadonlyMap<string, Figure>;
 }
 
 /** What a chapter's nodes are made with. */
@@ -39,7 +41,7 @@ export interface ChapterNodes {
 
 /** One chapter as HTML nodes. Throws TemplateError when it asks for what is not there. */
 export function chapterNodes(name: string, shape: Shape, making: Making): ChapterNodes {
-  const maker = new NodeMaker(making, making.before?.chapters.get(name));
+  const maker = new NodeMaker(making, making.before?.texts?.get(shape) ?? making.before?.chapters.get(name));
   try {
     return { node: shapeChapter(name, fillShape(shape, making.context, maker)), prints: maker.prints };
   } catch (error) {
@@ -86,7 +88,8 @@ class NodeMaker implements Maker {
         code: "no-figure",
       });
     const { before } = this.making;
-    const changed = before !== undefined && before.figures.get(`${folder}/${name}`) !== pictureOf(figure);
+    const old = before?.figures.get(`${folder}/${name}`);
+    const changed = before !== undefined && !(old && isSame(old.svg, figure.svg));
     const classes = [...(folder === "guides" ? ["guide"] : []), ...(changed ? ["changed"] : [])];
     return [
       html(
@@ -101,5 +104,19 @@ class NodeMaker implements Maker {
   }
 }
 
-/** A drawing as a text to compare. */
-export const pictureOf = (figure: Figure): string => JSON.stringify(figure.svg);
+/** Are two nodes the same drawing? */
+export function isSame(a: ElementContent, b: ElementContent): boolean {
+  if (a === b) return true;
+  if (a.type !== b.type) return false;
+  if (a.type !== "element" || b.type !== "element") return (a as Text).value === (b as Text).value;
+  if (a.tagName !== b.tagName || a.children.length !== b.children.length) return false;
+  const names = Object.keys(a.properties);
+  if (names.length !== Object.keys(b.properties).length) return false;
+  return (
+    names.every((name) => sameProperty(a.properties[name], b.properties[name])) &&
+    a.children.every((child, i) => isSame(child, b.children[i] as ElementContent))
+  );
+}
+
+const sameProperty = (a: Properties[string], b: Properties[string]): boolean =>
+  a === b || (Array.isArray(a) && Array.isArray(b) && a.join(" ") === b.join(" "));

@@ -1,4 +1,5 @@
 /** Plan -> Markdown, with number marks still in it; `escapedMarks` makes the file. */
+import { wholeTitle } from "../recipe/recipe.ts";
 import type { Plan } from "../solve/plan.ts";
 import { chaptersOf } from "./chapters.ts";
 import { escapeMarkdown } from "./escape.ts";
@@ -18,7 +19,7 @@ export function writeChapters(plan: Plan, context: Context): ChapterText[] {
 
 /** The whole booklet as one Markdown text: the title, then the chapters. */
 export function joinChapters(plan: Plan, chapters: readonly ChapterText[]): string {
-  return [`# ${escapeMarkdown(plan.recipe.title)}`, ...chapters.map(({ markdown }) => markdown)]
+  return [`# ${escapeMarkdown(wholeTitle(plan.recipe))}`, ...chapters.map(({ markdown }) => markdown)]
     .join("\n\n")
     .concat("\n");
 }

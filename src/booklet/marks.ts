@@ -9,7 +9,8 @@ const OPEN = "\uE000";
 const MIDDLE = "\uE001";
 const CLOSE = "\uE002";
 
-const MARKED = /\uE000([^\uE001\uE002]*)\uE001([^\uE002]*)\uE002/g;
+/** One printed text: its name, and the text. */
+export const MARKED = /\uE000([^\uE001\uE002]*)\uE001([^\uE002]*)\uE002/g;
 
 /** A printed text with its value's name; the name is empty where it is no value of the plan. */
 export const marked = (name: string, text: string): string => `${OPEN}${name}${MIDDLE}${text}${CLOSE}`;

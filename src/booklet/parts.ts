@@ -14,6 +14,8 @@ import { type Pictures, withPhotographs } from "./notebook/picture.ts";
 import { apart } from "./notebook/repeated-figures.ts";
 import { sectionsOf } from "./notebook/sections.ts";
 import type { Worked } from "./notebook/work.ts";
+import { type Drawn, PartsMemory } from "./parts-memory.ts";
+import type { Shape } from "./shape/tree.ts";
 import type { Context } from "./template/evaluate.ts";
 
 export interface Parts {
@@ -26,6 +28,8 @@ export interface Parts {
   readonly nodes: readonly Element[];
   readonly contents: Element;
   readonly prints: ReadonlyMap<string, Prints>;
+  /** The maker's own texts: their shapes by the name of their section. */
+  readonly texts: ReadonlyMap<string, Shape>;
 }
 
 /** The maker's own part: her notebook, and what stands in the page for each photograph. */
@@ -41,12 +45,37 @@ const NOTHING: OwnPart = { notebook: STANDARD, pictures: new Map() };
  *
  * @param worked the plan with the notebook's workings: `work(plan, notebook)`
  * @param before the booklet as it was published: what differs from it is marked
+ * @param memory what was made before: what is made of the same things is the same object again
  */
 export function bookletParts(
   worked: Worked,
   before?: Before,
   { notebook, pictures }: OwnPart = NOTHING,
+  memory: PartsMemory = new PartsMemory(),
 ): Parts {
+  const { plan } = worked;
+  const { figures, guides, context } = memory.drawn(worked, () => drawn(worked));
+  const prints = new Map<string, Prints>();
+  const texts = new Map<string, Shape>();
+  const made = sectionsOf(plan, notebook, context).map(({ name, isNote, own }) => {
+    const shape = own?.shape ?? shapes[name] ?? [];
+    if (own) texts.set(name, shape);
+    const was = own && before?.texts && !before.texts.has(shape) ? undefined : before;
+    const section = memory.section([name, shape, isNote, worked, was, own && pictures], () => {
+      const made = chapterNodes(name, shape, { plan, context, figures, guides, before: was });
+      const children = own ? withPhotographs(made.node.children, pictures) : made.node.children;
+      if (isNote) return { ...made, node: asNote({ ...made.node, children }) };
+      const fields = chapterFields(name, plan);
+      return { ...made, node: { ...made.node, children: fields ? [...children, fields] : children } };
+    });
+    prints.set(name, section.prints);
+    return section.node;
+  });
+  const nodes = notebook.body ? apart(made) : made;
+  return { figures, guides, context, nodes, contents: contents(nodes), prints, texts };
+}
+
+function drawn(worked: Worked): Drawn {
   const { plan } = worked;
   const figures = new Map<string, Figure>(figuresOf(plan).map((name) => [name, drawFigure(name, plan)]));
   const guides = new Map<string, Figure>(
@@ -56,26 +85,5 @@ export function bookletParts(
     ]),
   );
   const titles = Object.fromEntries([...figures].map(([name, { title }]) => [name, title]));
-  const context = ownContext(worked, titles);
-  const prints = new Map<string, Prints>();
-  const made = sectionsOf(plan, notebook, context).map(({ name, isNote, own }) => {
-    const made = chapterNodes(name, own?.shape ?? shapes[name] ?? [], {
-      plan,
-      context,
-      figures,
-      guides,
-      before,
-    });
-    prints.set(name, made.prints);
-    if (own) {
-      const section = { ...made.node, children: withPhotographs(made.node.children, pictures) };
-      if (isNote) return asNote(section);
-      const fields = chapterFields(name, plan);
-      return fields ? { ...section, children: [...section.children, fields] } : section;
-    }
-    const fields = chapterFields(name, plan);
-    return fields ? { ...made.node, children: [...made.node.children, fields] } : made.node;
-  });
-  const nodes = notebook.body ? apart(made) : made;
-  return { figures, guides, context, nodes, contents: contents(nodes), prints };
+  return { figures, guides, context: ownContext(worked, titles) };
 }

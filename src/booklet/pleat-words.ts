@@ -23,23 +23,34 @@ export function pleatRows(section: PleatedSection, length: (q: Quantity) => stri
 }
 
 /** What stands on a centre line where pleats reach it. */
-function centre(section: Section | undefined, at: "front" | "back", name: string): string | undefined {
+function centre(
+  section: Section | undefined,
+  at: "front" | "back",
+  name: string,
+  plan: Plan,
+): string | undefined {
   if (!section || !isPleated(section)) return undefined;
   if (!isWhole(section.count) && (at === "front") === isZero(section.from))
-    return `One ${section.set === "double-box" ? "double box" : "box"} pleat stands astride ${name}`;
+    return `One ${section.set === "double-box" ? "double box" : "box"} pleat, ${printOnTape(astride(section, at), { show: plan.recipe.show, tape: plan.recipe.tape })} wide, stands astride ${name}`;
   if (section.set !== "knife") return `Two pleats meet at ${name}, fold to fold`;
   return section.towards === at
     ? `The folds of both halves meet at ${name}: an inverted pleat`
     : `The faces of both halves join at ${name}: a box pleat twice as wide as the others`;
 }
 
+/** The whole face of a pleat astride a centre line: twice the half that each half of the garment has. */
+const astride = ({ faces }: PleatedSection, at: "front" | "back"): Quantity => {
+  const half = (at === "front" ? faces[0] : faces.at(-1)) as Quantity;
+  return add(half, half);
+};
+
 /** For `garment`: what direction makes at centre front and centre back, and how the opening lies among the pleats. */
 export function pleatWords(plan: Plan) {
   const half = leftHalf(plan);
   return {
-    pleatsAtFront: centre(half[0], "front", "centre front"),
-    pleatsAtBack: centre(half.at(-1), "back", "centre back"),
-    openingAmong: among(plan, plan.opening.alongTop)?.words,
+    pleatsAtFront: centre(half[0], "front", "centre front", plan),
+    pleatsAtBack: centre(half.at(-1), "back", "centre back", plan),
+    openingAmong: openingPlace(plan)?.words,
     parts: halfInWords(half, plan),
   };
 }
@@ -100,7 +111,13 @@ function among(plan: Plan, alongTop: Quantity): { words: string; where: PlaceInP
 }
 
 /** Does the opening show on a face? */
-export const openingOnFace = (plan: Plan): boolean => among(plan, plan.opening.alongTop)?.where === "face";
+export const openingOnFace = (plan: Plan): boolean => openingPlace(plan)?.where === "face";
+
+/** An opening that was moved under a fold is covered by it, though an edge that is made shifts the folds by a hair. */
+const openingPlace = (plan: Plan): ReturnType<typeof among> =>
+  plan.opening.under
+    ? { words: `covered by ${plan.opening.under}`, where: "covered" }
+    : among(plan, plan.opening.alongTop);
 
 /** The breadth seams that fall among pleats, the opening's own left out. */
 export function seamsInPleats(plan: Plan) {

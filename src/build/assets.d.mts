@@ -2,3 +2,4 @@ export const ROOT: string;
 export function viteAssets(): { name: string };
 export function templatesModule(folder?: string): string;
 export function pageModule(): Promise<string>;
+export function openFiles(): Promise<Readonly<Record<string, string>>>;

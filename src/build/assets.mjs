@@ -97,6 +97,7 @@ export async function pageModule() {
     style,
     scriptHash: sha256(script),
     styleHash: sha256(style),
+    sizeStyle: await css("sizes.css"),
     core: packed(core),
     coreHash: sha256(core),
     papers,
@@ -104,6 +105,30 @@ export async function pageModule() {
   })
     .map(([name, text]) => `export const ${name} = ${JSON.stringify(text)};`)
     .join("\n");
+}
+
+/** The files of the page that `plainwork open` shows, by their names. */
+export async function openFiles() {
+  const script = async (entry) => {
+    const built = await esbuild.build({
+      entryPoints: [`${ROOT}src/open/page/${entry}`],
+      bundle: true,
+      minify: true,
+      format: "iife",
+      target: "es2022",
+      legalComments: "none",
+      write: false,
+      plugins: [assets()],
+    });
+    return built.outputFiles[0].text;
+  };
+  return {
+    "page.js": await script("main.ts"),
+    "page.css": await css("../open/page/page.css"),
+    "booklet.js": await script("frame/frame.ts"),
+    "booklet.css":
+      (await css("style.css")) + (await css("print.css")) + (await css("../open/page/frame/frame.css")),
+  };
 }
 
 /** The catalogue's script and style, with their checksums. */

@@ -1,9 +1,9 @@
-/** Builds the program: one command-line file, with the page's script inside it. */
-import { chmodSync, mkdirSync } from "node:fs";
+/** Builds the program: one command-line file, with a booklet's script inside it, and beside it the page of `plainwork open`. */
+import { chmodSync, mkdirSync, writeFileSync } from "node:fs";
 import esbuild from "esbuild";
-import { assets, ROOT } from "./assets.mjs";
+import { assets, openFiles, ROOT } from "./assets.mjs";
 
-mkdirSync(`${ROOT}dist`, { recursive: true });
+mkdirSync(`${ROOT}dist/open`, { recursive: true });
 const outfile = `${ROOT}dist/plainwork.cjs`;
 await esbuild.build({
   entryPoints: [`${ROOT}src/cli.ts`],
@@ -19,3 +19,5 @@ await esbuild.build({
   logLevel: "warning",
 });
 chmodSync(outfile, 0o755);
+// Apart, so that no other command reads them.
+for (const [name, text] of Object.entries(await openFiles())) writeFileSync(`${ROOT}dist/open/${name}`, text);

@@ -35,7 +35,7 @@ function drawHalves(plan: Plan, listed: boolean): Drawing {
   }
   if (level) drawing.note(`Turned down ${shownOf(plan, "turnDown.front")} all round.`);
   drawing.note(
-    "The fold is a smooth line that never dips between two marks. Places are measured along the cut top from centre front.",
+    `The fold is a smooth line that never dips between two marks${plan.recipe.attach.waistEdge?.set === "edge" ? "; in front it runs straight down to the point" : ""}. Places are measured along the cut top from centre front.`,
   );
   noteEstimate(drawing, plan);
   return drawing;

@@ -2,6 +2,7 @@
 import type { GaugedSection, Plan } from "../solve/plan.ts";
 import { dimension, extension } from "./dimension.ts";
 import { Drawing } from "./drawing.ts";
+import { drawOneLayer, MOST_LAYERS } from "./edge-one-layer.ts";
 import { CORD_SIZE, drawEdge, measureBand, type Standing } from "./edge-parts.ts";
 import type { Figure } from "./figure.ts";
 import { LETTERING } from "./language.ts";
@@ -170,6 +171,19 @@ function drawPlain(drawing: Drawing, plan: Plan): void {
   const scale = Math.min(52, 90 / penOf(plan, "attach.band.depth"));
   const place = standing(drawing, plan, edge, scale);
   const above = drawEdge(drawing, plan, edge, place);
+  if (plan.flatParts === "seam") {
+    const sewn = drawOneLayer(drawing, plan, edge, place, above, layers);
+    nameColumn(drawing, [...above.names, ...sewn], outside(place));
+    drawing.settle();
+    const most =
+      layers > 1
+        ? ` ${layers} layers at the thickest${layers > MOST_LAYERS ? `, ${MOST_LAYERS} of them drawn` : ""}.`
+        : "";
+    drawing.note(
+      `One layer, not turned down: trimmed above the balance line, it goes up into the seam of the ${edge.name}.${most}`,
+    );
+    return;
+  }
   const shown = Math.min(layers, 5);
   const fold = place.seam + 6;
   const foot = fold + 62;
@@ -198,7 +212,7 @@ function drawPlain(drawing: Drawing, plan: Plan): void {
       ? ` At the thickest ${layers} layers${layers > shown ? `, of which ${shown} are drawn` : ""}: turned down, ${2 * layers} cloths.`
       : "";
   const thick = plan.messages.some(({ code }) => code === "thick-at-seam")
-    ? " That is too thick to whip: set those pleats in one layer, in the seam of the edge itself."
+    ? " That is too thick to whip: flat-parts: seam sets them in one layer."
     : "";
   const flat = parts.some(({ set }) => set === "flat") ? "A flat part is one layer, turned down." : "";
   drawing.note(`${flat}${most} The stitch goes through all the cloth at the fold.${thick}`.trim());
@@ -244,9 +258,15 @@ export function edge(plan: Plan): Figure {
       : `the band ${shown("attach.band.depth")} deep, both edges turned in by ${shown("attach.band.turning")}${sewn.piped ? `, a cord ${shown("attach.piping.cord")} thick along its lower edge` : ""}`;
   const below = first
     ? ` Below, one pleat from its side: the ridge lies against the edge and is whipped to it at the very fold, the depth of ${shown("gauging.depth")} stands inside${plan.recipe.fullness.stay ? ", the stay lies in the turn-down" : ""}; ${shown("turnDown.front")} is turned down at centre front, ${shown("turnDown.back")} at centre back.`
-    : ` Below, the flat or pleated layers, turned down ${shown("turnDown.front")} at centre front and ${shown("turnDown.back")} at centre back, whipped to the edge.`;
+    : plan.flatParts === "seam"
+      ? ` Below, the flat or pleated layers, each trimmed to ${shown("plain.above")} above the balance line and sewn in the seam of the edge itself.`
+      : ` Below, the flat or pleated layers, turned down ${shown("turnDown.front")} at centre front and ${shown("turnDown.back")} at centre back, whipped to the edge.`;
+  const one =
+    first && plan.flatParts === "seam"
+      ? ` Flat and pleated parts are set in one layer, trimmed to ${shown("plain.above")} above the balance line, in the seam of the edge itself.`
+      : "";
   return drawEdgeSection(plan).finish(
     "Section through the waist",
-    `From the body outwards: ${above}.${below}`,
+    `From the body outwards: ${above}.${below}${one}`,
   );
 }

@@ -2,6 +2,7 @@
 import type { Plan } from "../solve/plan.ts";
 import { balance } from "./balance.ts";
 import { breadths } from "./breadths.ts";
+import { dogLeg } from "./dog-leg.ts";
 import { drawnUp } from "./drawn-up.ts";
 import { edge } from "./edge.ts";
 import { evidence, hasEvidence } from "./evidence.ts";
@@ -38,6 +39,7 @@ export const FIGURES: Readonly<Record<FigureName, (plan: Plan) => Figure>> = {
   "drawn-up": drawnUp,
   "waist-ring": waistRing,
   whipping,
+  "dog-leg": dogLeg,
   faults,
   range,
   ...drawnSteps(),
@@ -67,6 +69,7 @@ const APPLIES: Partial<Record<FigureName, (plan: Plan) => boolean>> = {
   pleats: (plan) => pleatedLeft(plan).length > 0,
   "drawn-up": gauged,
   whipping: gauged,
+  "dog-leg": ({ recipe }) => recipe.attach.to === "part-band",
   faults: gauged,
   range: gauged,
 };

@@ -14,7 +14,7 @@ export function penOf(plan: Plan, name: string): number {
 /** A named value as it is printed everywhere else. */
 export const shownOf = (plan: Plan, name: string): string => namedValue(plan, name).shown;
 
-function namedValue(plan: Plan, name: string) {
+export function namedValue(plan: Plan, name: string) {
   const value = plan.values.get(name);
   if (!value) throw new Error(`the plan has no value "${name}"`);
   return value;

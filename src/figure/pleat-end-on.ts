@@ -14,7 +14,7 @@ export interface Row {
   /** Height on the page of the faces, and how far behind them the backmost layer stands. */
   readonly face: number;
   readonly behind: number;
-  /** Number of the first pleat; half pleats are not counted apart. */
+  /** Number of the first pleat; half a pleat astride a centre line is counted. */
   readonly first: number;
   readonly box: boolean;
 }
@@ -52,11 +52,11 @@ export function drawRow(drawing: Drawing, row: Row): void {
     "cloth",
     [...points, ...(last && !row.box ? [last] : [])].map((mark) => placeOf(row, mark)),
   );
-  for (const [i, { marks, half }] of row.pleats.entries()) {
+  for (const [i, { marks }] of row.pleats.entries()) {
     const [a, b] = [marks[0]?.waist ?? 0, marks.at(-1)?.waist ?? 0];
     const { x } = placeOf(row, { waist: (a + b) / 2, behind: 0 });
     drawing.label(
-      half ? "half" : String(row.first + i),
+      String(row.first + i),
       { x, y: row.face },
       { sides: ["below"], gap: 4, leader: "never", bold: true, size: LETTERING.small },
     );

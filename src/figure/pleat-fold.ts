@@ -65,6 +65,14 @@ export function laidPleats(plan: Plan, section: PleatedSection): readonly LaidPl
   });
 }
 
+/** The same pleat on the other half of the garment: mirrored about a place of the cloth that lies on a centre line. */
+export const mirrored = (pleat: LaidPleat, centre: Pick<FoldMark, "cloth" | "waist">): LaidPleat => ({
+  ...pleat,
+  marks: pleat.marks
+    .map((mark) => ({ ...mark, cloth: 2 * centre.cloth - mark.cloth, waist: 2 * centre.waist - mark.waist }))
+    .reverse(),
+});
+
 type Step = readonly [Crease, number, number, number];
 
 /** One pleat: kind of fold, place on its cloth, place along its waist, how far behind. */
@@ -74,7 +82,9 @@ function pathOf(
   depth: number,
   half?: "front" | "back",
 ): readonly Step[] {
-  if (section.set === "knife") return knife(face, depth, section.towards);
+  // Half a pleat astride a centre line turns under the edge away from it, whichever way the others point.
+  const away = half === "front" ? "back" : "front";
+  if (section.set === "knife") return knife(face, depth, half ? away : section.towards);
   const folds = section.set === "double-box" ? 2 : 1;
   const before = half === "front" ? 0 : 2 * folds * depth;
   const steps: Step[] = [["line", 0, 0, half === "front" ? 0 : 1]];

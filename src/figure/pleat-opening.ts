@@ -1,12 +1,12 @@
 /** The opening in a pleated part: which fold covers it. */
-import { toFloat } from "../quantity/quantity.ts";
+import { add, type Quantity, sub, toFloat } from "../quantity/quantity.ts";
 import type { Plan, PleatedSection } from "../solve/plan.ts";
+import { placeInPleats, pleatLines } from "../solve/pleat-lines.ts";
 import type { Drawing } from "./drawing.ts";
 import { LETTERING, PICTURE } from "./language.ts";
-import { pen, penOf } from "./measure.ts";
+import { namedValue, pen, penOf } from "./measure.ts";
 import { drawnMarks, drawRow, placeOf, type Row } from "./pleat-end-on.ts";
 import { fromFront, type LaidPleat, laidPleats } from "./pleat-fold.ts";
-import { faceOf } from "./pleat-strip.ts";
 
 type Found =
   | { readonly at: "centre"; readonly end: "front" | "back"; readonly section: PleatedSection }
@@ -17,7 +17,6 @@ type Found =
       readonly pleat: number;
       /** On the section's cloth from its front end. */
       readonly cloth: number;
-      /** At an edge of the face, or behind it. */
       readonly hidden: boolean;
     };
 
@@ -31,6 +30,8 @@ function find(plan: Plan): Found | undefined {
   const round = penOf(plan, "skirt.round");
   const along = pen(plan.opening.alongTop);
   const place = half === "left" ? along : round - along;
+  const whole = namedValue(plan, "skirt.round").quantity;
+  const near = half === "left" ? plan.opening.alongTop : sub(whole, plan.opening.alongTop);
   for (const section of plan.sections.filter(isPleated)) {
     if (section.half !== half) continue;
     const start = fromFront(plan, section).cloth;
@@ -38,15 +39,25 @@ function find(plan: Plan): Found | undefined {
     const length = pen(section.cloth);
     if (share === 0 && start < 1e-9) return { at: "centre", end: "front", section };
     if (share === 0.5 && Math.abs(cloth - length) < 1e-9) return { at: "centre", end: "back", section };
-    if (cloth <= 1e-9 || cloth >= length - 1e-9) continue;
-    const all = laidPleats(plan, section);
-    const pleat = all.findIndex(({ marks }) => cloth <= (marks.at(-1)?.cloth ?? 0) + 1e-9);
-    const own = all[pleat];
-    if (!own) continue;
-    const [a, b] = faceOf(own);
-    return { at: "inside", section, all, pleat, cloth, hidden: cloth < a + 1e-9 || cloth > b - 1e-9 };
+    if (cloth < -1e-9 || cloth > length + 1e-9) continue;
+    // The lines of a part are those of the wearer's left half: the right is its mirror.
+    const from =
+      half === "left"
+        ? section.from
+        : sub(namedValue(plan, "waist.seam").quantity, add(section.from, section.waist));
+    const lies = placeInPleats(pleatLines({ ...section, from }), sub(near, startOf(plan, section)));
+    const atEnd = cloth <= 1e-9 || cloth >= length - 1e-9;
+    if (!lies || (atEnd && lies.where !== "covered")) continue;
+    const hidden = lies.where !== "face" || plan.opening.under !== undefined;
+    return { at: "inside", section, all: laidPleats(plan, section), pleat: lies.pleat - 1, cloth, hidden };
   }
   return undefined;
+}
+
+/** Where a section begins along the cut top, from centre front by its own half's way. */
+function startOf(plan: Plan, { half, clothFrom, cloth }: PleatedSection): Quantity {
+  if (half === "left") return clothFrom;
+  return sub(namedValue(plan, "skirt.round").quantity, add(clothFrom, cloth));
 }
 
 /** In words, which fold covers the opening; undefined where it stands in no pleats. */
@@ -54,7 +65,7 @@ export function openingPleat(plan: Plan): string | undefined {
   const found = find(plan);
   if (!found) return undefined;
   if (found.at === "inside") {
-    const number = found.pleat + (found.all[0]?.half ? 0 : 1);
+    const number = found.pleat + 1;
     const name = found.all[found.pleat]?.half
       ? "the half pleat"
       : `pleat ${number} of the ${found.section.name}, counted from the front`;
@@ -108,7 +119,7 @@ function drawInside(
     way,
     face: drawing.bottom + 30 + layers,
     behind: layers,
-    first: from + (all[0]?.half ? 0 : 1),
+    first: from + 1,
     box: section.set !== "knife",
   };
   drawRow(drawing, row);

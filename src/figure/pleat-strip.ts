@@ -1,10 +1,11 @@
 /** A stretch of a pleated part lying flat: where each fold comes, which way it turns, faces and depths. */
 import type { Plan, PleatedSection } from "../solve/plan.ts";
+import { pleatLines } from "../solve/pleat-lines.ts";
 import { dimension, head } from "./dimension.ts";
 import type { Drawing } from "./drawing.ts";
 import { LETTERING } from "./language.ts";
 import { printer } from "./measure.ts";
-import { type Crease, type FoldMark, type LaidPleat, laidPleats } from "./pleat-fold.ts";
+import { type Crease, type FoldMark, halfAt, type LaidPleat, laidPleats, mirrored } from "./pleat-fold.ts";
 import { arc, type Point } from "./svg.ts";
 import { torn } from "./torn.ts";
 
@@ -27,30 +28,86 @@ export function drawnPleats(plan: Plan, section: PleatedSection): readonly LaidP
   return all.slice(0, all[0]?.half ? 2 : 1);
 }
 
-const reachOf = (pleats: readonly LaidPleat[]): number => pleats.at(-1)?.marks.at(-1)?.cloth ?? 0;
+const startOf = (pleats: readonly LaidPleat[]): number => pleats[0]?.marks[0]?.cloth ?? 0;
+const reachOf = (pleats: readonly LaidPleat[]): number =>
+  (pleats.at(-1)?.marks.at(-1)?.cloth ?? 0) - startOf(pleats);
 const lengthOf = ({ marks }: LaidPleat): number => (marks.at(-1)?.cloth ?? 0) - (marks[0]?.cloth ?? 0);
 
-/** Draws the strip of the wearer's left half, centre front to the left, as it is seen from the outside. */
-export function drawStrip(drawing: Drawing, plan: Plan, section: PleatedSection): void {
-  const pleats = drawnPleats(plan, section);
+/** What one strip shows: pleats in their order along the cloth, and where a centre line crosses it, if one does. */
+export interface Strip {
+  readonly pleats: readonly LaidPleat[];
+  /** The number of the first of them that is not the other half's. */
+  readonly first: number;
+  readonly centre?: { readonly at: number; readonly name: "centre front" | "centre back" };
+}
+
+/**
+ * The strips of a section. A pleat astride a centre line is drawn whole, its other half's mirror beside it: at the beginning
+ * for centre front; for centre back at the end, or in a strip of its own where not all pleats are shown.
+ */
+export function stripsOf(plan: Plan, section: PleatedSection): readonly Strip[] {
+  const all = laidPleats(plan, section);
+  const shown = drawnPleats(plan, section);
+  const half = halfAt(plan, section);
+  if (half === "front") {
+    const [own] = shown as readonly [LaidPleat];
+    const at = { cloth: startOf(all), waist: own.marks[0]?.waist ?? 0 };
+    const pleats = [mirrored(own, at), ...shown];
+    return [{ pleats, first: 0, centre: { at: at.cloth, name: "centre front" } }];
+  }
+  if (half !== "back") return [{ pleats: shown, first: 1 }];
+  const own = all.at(-1) as LaidPleat;
+  const end = own.marks.at(-1);
+  const at = { cloth: end?.cloth ?? 0, waist: end?.waist ?? 0 };
+  const centre = { at: at.cloth, name: "centre back" } as const;
+  const other = mirrored(own, at);
+  if (shown.length === all.length) return [{ pleats: [...shown, other], first: 1, centre }];
+  return [
+    { pleats: shown, first: 1 },
+    { pleats: [...all.slice(-2), other], first: all.length - 1, centre },
+  ];
+}
+
+/** Draws a strip of the wearer's left half, centre front to the left, as it is seen from the outside. */
+export function drawStrip(drawing: Drawing, plan: Plan, section: PleatedSection, strip: Strip): void {
+  const { pleats, first, centre } = strip;
+  const begin = startOf(pleats);
   const scale = WIDE / reachOf(pleats);
-  const across = (cloth: number): number => LEFT + cloth * scale;
-  const top = drawing.bottom + 52;
+  const across = (cloth: number): number => LEFT + (cloth - begin) * scale;
+  const top = drawing.bottom + (centre ? 66 : 52);
   const foot = top + TALL;
-  const end = across(reachOf(pleats));
+  const end = across(begin + reachOf(pleats));
   drawing.line("fold", [
     { x: LEFT, y: top },
     { x: end, y: top },
   ]);
   drawing.line("break", torn({ x: LEFT, y: foot }, { x: end, y: foot }));
-  const whole = pleats.length === section.faces.length;
-  if (!whole) drawing.line("break", torn({ x: end, y: top }, { x: end, y: foot }));
+  const all = laidPleats(plan, section);
+  const torns = [
+    ...(begin > 1e-9 ? [LEFT] : []),
+    ...(pleats.at(-1) === all.at(-1) || centre?.name === "centre back" ? [] : [end]),
+  ];
+  for (const x of torns) drawing.line("break", torn({ x, y: top }, { x, y: foot }));
+  if (centre) {
+    const x = across(centre.at);
+    drawing.line("station", [
+      { x, y: top - 40 },
+      { x, y: foot + 4 },
+    ]);
+    drawing.label(
+      centre.name,
+      { x, y: top - 40 },
+      { sides: ["above"], gap: 1, leader: "never", size: LETTERING.small },
+    );
+  }
   for (const [i, pleat] of pleats.entries()) {
-    drawCreases(drawing, pleat, i, across, top, foot);
+    drawCreases(drawing, pleat, i, across, top, foot, centre?.at);
     drawTurns(drawing, pleat, across, top);
+    // The other half's part of a pleat astride the line has no number of its own.
+    if (pleat.half && all.every(({ marks }) => marks[0]?.cloth !== pleat.marks[0]?.cloth)) continue;
     const [a, b] = faceOf(pleat);
     drawing.label(
-      pleat.half ? "half" : `${i + 1}`,
+      `${first + i}`,
       { x: (across(a) + across(b)) / 2, y: top + 14 },
       { sides: ["on"], leader: "never", bold: true, size: LETTERING.small },
     );
@@ -85,9 +142,11 @@ function drawCreases(
   across: (cloth: number) => number,
   top: number,
   foot: number,
+  centre?: number,
 ): void {
-  // The line that ends a pleat begins the next one too.
+  // The line that ends a pleat begins the next one too; on a centre line nothing is folded or laid.
   for (const { kind, cloth } of nth === 0 ? marks : marks.slice(1)) {
+    if (centre !== undefined && Math.abs(cloth - centre) < 1e-9) continue;
     const x = across(cloth);
     drawing.line(KINDS[kind], [
       { x, y: top },
@@ -122,7 +181,7 @@ function drawTurns(
   }
 }
 
-/** Face and depth of the first whole pleat, each written once. */
+/** Face and depth of the first whole pleat (of half a one where no other is shown), each written once. */
 function measure(
   drawing: Drawing,
   plan: Plan,
@@ -131,12 +190,11 @@ function measure(
   across: (cloth: number) => number,
   foot: number,
 ): void {
-  const n = Math.max(
-    0,
-    pleats.findIndex(({ half }) => !half),
-  );
-  const pleat = pleats[n];
-  if (!pleat) return;
+  const all = laidPleats(plan, section);
+  const own = pleats.filter((pleat) => all.some(({ marks }) => marks[0]?.cloth === pleat.marks[0]?.cloth));
+  const pleat = own.find(({ half }) => !half) ?? own[0];
+  const exact = pleatLines(section)[all.findIndex(({ marks }) => marks[0]?.cloth === pleat?.marks[0]?.cloth)];
+  if (!pleat || !exact) return;
   const { tape } = printer(plan);
   const y = foot + 30;
   const span = (from: number, to: number, text: string, level: number): void =>
@@ -147,6 +205,6 @@ function measure(
   const [a, b] = faceOf(pleat);
   const under = pleat.marks.findIndex(({ kind }) => kind === "under");
   const [from, to] = [pleat.marks[under - 1], pleat.marks[under]];
-  span(a, b, `face ${tape(section.faces[n] ?? section.face)}`, 0);
-  if (from && to) span(from.cloth, to.cloth, `depth ${tape(section.depths[n] ?? section.depth)}`, 30);
+  span(a, b, `${pleat.half ? "half the face" : "face"} ${tape(exact.face)}`, 0);
+  if (from && to) span(from.cloth, to.cloth, `depth ${tape(exact.depth)}`, 30);
 }

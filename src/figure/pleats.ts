@@ -8,7 +8,7 @@ import { printer } from "./measure.ts";
 import { drawRow, overhang, type Row } from "./pleat-end-on.ts";
 import { fromFront, halfAt, type LaidPleat, laidPleats } from "./pleat-fold.ts";
 import { drawOpeningPleat, openingPleat } from "./pleat-opening.ts";
-import { drawnPleats, drawStrip } from "./pleat-strip.ts";
+import { drawnPleats, drawStrip, stripsOf } from "./pleat-strip.ts";
 
 const MIDDLE = PICTURE.width / 2;
 /** Room for one half, and the widest that one face is drawn. */
@@ -30,16 +30,22 @@ export function drawPleats(plan: Plan): Drawing {
   for (const section of pleatedLeft(plan)) {
     const { faces } = section;
     const shown = drawnPleats(plan, section).length;
-    const all = shown === faces.length ? `all ${faces.length}` : `the first ${shown} of ${faces.length}`;
+    const all =
+      faces.length === 1
+        ? "one"
+        : shown === faces.length
+          ? `all ${faces.length}`
+          : `the first ${shown} of ${faces.length}`;
+    const counted = halfAt(plan, section) ? `, the half one counted` : "";
     const starts =
       fromFront(plan, section).waist < 1e-9
         ? "centre front"
         : `${tape(section.clothFrom)} of cloth from centre front`;
     drawing.heading("Flat, right side of the cloth. Fold upwards.");
     drawing.note(
-      `${capital(section.name)}: ${all}, from ${starts} at the left, in true proportion. On the wearer's right half the same, read from right to left.`,
+      `${capital(section.name)}: ${all}${counted}, from ${starts} at the left, in true proportion. On the wearer's right half the same, read from right to left.`,
     );
-    drawStrip(drawing, plan, section);
+    for (const strip of stripsOf(plan, section)) drawStrip(drawing, plan, section, strip);
     drawing.note(wayWords(plan, section));
     drawing.heading("As they lie, seen from above. Outside at the foot.");
     drawHalves(drawing, plan, section, "front");
@@ -61,7 +67,7 @@ const capital = (text: string): string => text.charAt(0).toUpperCase() + text.sl
 function wayWords(plan: Plan, section: PleatedSection): string {
   const half = halfAt(plan, section);
   const centre = half
-    ? ` The half pleat's middle lies on centre ${half}; with the other half's it makes one whole ${section.set === "knife" ? "fold astride the line" : "pleat"}.`
+    ? ` The half pleat's middle lies on centre ${half}; with the other half's, drawn beside it, it makes one whole ${section.set === "knife" ? "fold astride the line" : "pleat"}.`
     : "";
   if (section.set !== "knife") return `Both edges A of a pleat turn away from its middle.${centre}`;
   const made = section.towards === "back" ? ["box", "inverted pleat"] : ["inverted pleat", "box"];
@@ -91,7 +97,7 @@ function drawHalves(drawing: Drawing, plan: Plan, section: PleatedSection, end: 
       way: end === "front" ? side : side === 1 ? -1 : 1,
       face,
       behind: layers,
-      first: all[0]?.half ? first - 1 : first,
+      first,
       box: section.set !== "knife",
     };
     drawRow(drawing, row);

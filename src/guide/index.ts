@@ -1,6 +1,7 @@
 /** Every guide of a garment: what is to be cut out, page after page. */
 import type { Plan } from "../solve/plan.ts";
 import { bandEnds } from "./band-ends.ts";
+import { dogLegRing } from "./dog-leg-ring.ts";
 import { facingEnd } from "./facing-end.ts";
 import { gaugingCards } from "./gauging-card.ts";
 import type { Cut, Guide } from "./guide.ts";
@@ -16,6 +17,7 @@ const cutsOf = (plan: Plan): readonly Cut[] => [
   ...bandEnds(plan),
   ...hookStrip(plan),
   ...facingEnd(plan),
+  ...dogLegRing(plan),
   ...gaugingCards(plan),
   ...pleatGauge(plan),
   ...markingStrips(plan),

@@ -27,7 +27,8 @@ const shortened = (text: string, most: number): string =>
 /** For whom and of which size this garment is. */
 function sizeOf({ recipe, values }: Plan): string {
   const wearer = recipe.wearer.name ? `${shortened(recipe.wearer.name, 40)}, ` : "";
-  return `${wearer}waist seam ${values.get("waist.seam")?.shown}`;
+  const size = recipe.size === undefined ? "" : `size ${recipe.size}, `;
+  return `${size}${wearer}waist seam ${values.get("waist.seam")?.shown}`;
 }
 
 function head(plan: Plan, title: string, number: number, of: number): Element[] {

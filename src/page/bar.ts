@@ -35,7 +35,7 @@ export class Bar {
         walking,
         this.large,
         this.units,
-        button(document, "Measures", to("your-measures")),
+        button(document, "Measures", to(document.getElementById("ask") ? "ask" : "your-measures")),
         button(document, "Record", to("record")),
       ),
     );

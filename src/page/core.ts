@@ -1,36 +1,21 @@
 /** What a page loads when something is to be worked out again. Gives itself to the page's script as `plainworkCore`. */
 
+import { contents } from "../booklet/contents.ts";
 import { html } from "../booklet/nodes.ts";
-import { printExactly } from "../quantity/print.ts";
-import { LENGTH } from "../quantity/quantity.ts";
 import type { Message } from "../recipe/message.ts";
-import type { Changes } from "../recipe/written.ts";
-import { formulaOf } from "../solve/formulas.ts";
-import type { Value } from "../solve/plan.ts";
+import { problemAt } from "../recipe/one-field.ts";
+import { messageOf } from "../recipe/problem.ts";
+import { type Changes, NOWHERE } from "../recipe/written.ts";
 import type { Units } from "./kept.ts";
 import { Live, type Outcome, type PageData } from "./live/live.ts";
 import { patch } from "./live/patch.ts";
-
-/** One value as the page shows it. */
-export interface Working {
-  readonly name: string;
-  readonly shown: string;
-  readonly about: string;
-  readonly how: string;
-  readonly inNumbers: string;
-  readonly rule: string;
-  readonly source: Value["source"];
-  /** The value before it is rounded for printing, where printing rounds it. */
-  readonly exactly: string;
-  /** The recipe's key, for a measure. */
-  readonly path: string;
-  /** The values its formula names. */
-  readonly from: readonly string[];
-}
+import { type Working, workingOf } from "./live/working.ts";
 
 export interface Shown {
   readonly ok: boolean;
   readonly messages: readonly Message[];
+  /** Is there no booklet yet, since measures are still wanting? */
+  readonly isWaiting?: true;
 }
 
 /** What the page's script asks of the core. */
@@ -51,17 +36,23 @@ declare global {
   var plainworkChapters: unknown;
 }
 
-/** A length as it is, where it is printed on the nearest mark. */
-function unrounded({ quantity, shown }: Value, show: "in" | "cm"): string {
-  if (quantity.dim !== LENGTH) return "";
-  const exactly = printExactly(quantity, show);
-  return exactly === shown ? "" : exactly;
-}
-
 const wrapped = (outcome: Outcome & { plan: object }) => ({
   main: html("main", {}, outcome.parts.nodes),
   contents: outcome.parts.contents,
 });
+
+type Wrapped = Pick<ReturnType<typeof wrapped>, "main" | "contents">;
+
+/** A page without a booklet, as it is built. */
+const NOTHING: Wrapped = { main: html("main"), contents: contents([]) };
+
+/** What is wrong with texts by themselves, while the whole cannot be worked out. */
+function faultsOf(changes: Changes): Message[] {
+  return Object.entries(changes).flatMap(([path, text]) => {
+    const problem = text === null ? undefined : problemAt(path, text);
+    return problem ? [messageOf(problem, path, NOWHERE)] : [];
+  });
+}
 
 /** What stands in a page for each photograph that it shows. */
 const picturesIn = (document: Document): ReadonlyMap<string, string> =>
@@ -76,13 +67,18 @@ class Page implements Opened {
   private readonly live: Live;
   private readonly main: Element;
   private readonly contents: Element;
-  private shown: Outcome & { plan: object };
-  private nodes: ReturnType<typeof wrapped>;
+  /** What stands in the page; nothing while measures are wanting. */
+  private shown: (Outcome & { plan: object }) | undefined;
+  private nodes: Wrapped;
 
   constructor(data: PageData, document: Document) {
     this.live = new Live(data, picturesIn(document));
     this.main = document.querySelector("main") as Element;
     this.contents = document.querySelector("nav.contents") as Element;
+    if (data.asks) {
+      this.nodes = NOTHING;
+      return;
+    }
     const published = this.live.make({}, "");
     if (!published.plan) throw new Error("the page's own recipe cannot be read");
     this.shown = published;
@@ -90,26 +86,26 @@ class Page implements Opened {
   }
 
   show(changes: Changes, units: Units): Shown {
+    if (this.live.missing(changes).length > 0) {
+      this.put(undefined, NOTHING);
+      const messages = faultsOf(changes);
+      return { ok: messages.length === 0, messages, isWaiting: true };
+    }
     const outcome = this.live.make(changes, units);
     if (!outcome.plan) return { ok: false, messages: outcome.messages };
-    const nodes = wrapped(outcome);
-    patch(this.main, this.nodes.main, nodes.main);
-    patch(this.contents, this.nodes.contents, nodes.contents);
-    this.shown = outcome;
-    this.nodes = nodes;
+    this.put(outcome, wrapped(outcome));
     return { ok: true, messages: outcome.messages };
   }
 
+  private put(shown: typeof this.shown, nodes: Wrapped): void {
+    patch(this.main, this.nodes.main, nodes.main);
+    patch(this.contents, this.nodes.contents, nodes.contents);
+    this.shown = shown;
+    this.nodes = nodes;
+  }
+
   working(name: string): Working | undefined {
-    const value = this.shown.plan.values.get(name);
-    if (!value) return undefined;
-    const { shown, about, how, inNumbers, source, rule = "", path = "" } = value;
-    const from =
-      source === "formula" || source === "workings"
-        ? formulaOf(how).names.filter((one) => this.shown.plan.values.has(one))
-        : [];
-    const exactly = unrounded(value, this.shown.plan.recipe.show);
-    return { name, shown, about, how, inNumbers, rule, source, path, from, exactly };
+    return this.shown && workingOf(this.shown.plan, name);
   }
 }
 

@@ -5,6 +5,7 @@
 import { Bar } from "./bar.ts";
 import { dressCells } from "./cells.ts";
 import { Diary } from "./diary.ts";
+import { core } from "./loader.ts";
 import { Measures } from "./measures.ts";
 import { Numbers } from "./numbers.ts";
 import { dressSteps } from "./steps.ts";
@@ -18,7 +19,7 @@ dressCells(document, store);
 const times = new Times(document, store);
 const walk = new Walk(document, store);
 const measures: Measures = new Measures(document, store, () => dress());
-const numbers = new Numbers(document, measures);
+const numbers = new Numbers(document, measures, () => core(document));
 const diary = new Diary(document, store);
 const bar = new Bar(document, store, measures, walk);
 

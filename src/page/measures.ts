@@ -1,6 +1,7 @@
 /** The page's measures: fields that change them, messages beside them, and the way back to what was published. */
 import type { Message } from "../recipe/message.ts";
 import type { Opened } from "./core.ts";
+import { faultWords } from "./fault-words.ts";
 import { core } from "./loader.ts";
 import { button, make } from "./make.ts";
 import { say } from "./say.ts";
@@ -10,14 +11,6 @@ const inputs = (document: Document): HTMLInputElement[] => [
   ...document.querySelectorAll<HTMLInputElement>(".fields input[name]"),
 ];
 
-/** A message as sentences: what was found, what was expected, what to do. */
-export function faultWords({ text, expected, hint }: Message): string {
-  const sentence = (words: string): string => `${words.charAt(0).toUpperCase()}${words.slice(1)}.`;
-  return [sentence(text), expected && `Expected: ${expected}.`, hint && sentence(hint)]
-    .filter(Boolean)
-    .join(" ");
-}
-
 export class Measures {
   private readonly document: Document;
   private readonly store: Store;
@@ -26,6 +19,8 @@ export class Measures {
   private readonly published = new Map<string, string>();
   /** What is typed and cannot be worked out yet. */
   private readonly pending = new Map<string, string>();
+  /** Fields of a page that asks a reader for her own measures; none elsewhere. */
+  private readonly asks: ReadonlySet<string>;
 
   /** `afterwards` is called when the booklet has been worked out anew. */
   constructor(document: Document, store: Store, afterwards: () => void) {
@@ -33,6 +28,9 @@ export class Measures {
     this.store = store;
     this.afterwards = afterwards;
     for (const { name, value } of inputs(document)) this.published.set(name, value);
+    this.asks = new Set(
+      [...document.querySelectorAll<HTMLInputElement>("#ask input")].map(({ name }) => name),
+    );
     document.addEventListener("input", ({ target }) => {
       if (target instanceof HTMLInputElement && target.name !== "" && target.closest(".fields"))
         void this.set(target.name, target.value);
@@ -59,10 +57,16 @@ export class Measures {
   /** Takes every change back. */
   async asPublished(): Promise<void> {
     this.pending.clear();
-    this.store.keep({ changes: {} });
-    for (const input of inputs(this.document)) input.value = this.published.get(input.name) ?? "";
+    const asked = Object.entries(this.store.kept.changes).filter(([path]) => this.asks.has(path));
+    this.store.keep({ changes: Object.fromEntries(asked) });
+    for (const input of inputs(this.document)) input.value = this.text(input.name);
     await this.work();
-    say(this.document, "All measures are as published again.");
+    say(
+      this.document,
+      this.asks.size > 0
+        ? "All choices are the pattern’s own again; your measures stay."
+        : "All measures are as published again.",
+    );
   }
 
   /** Works the booklet out with all changes there are. */
@@ -82,10 +86,9 @@ export class Measures {
       Object.entries(all).map(([path, text]) => [path, text === "" ? null : text]),
     );
     const { ok, messages } = opened.show(changes, this.store.kept.units);
-    if (ok) {
-      this.pending.clear();
-      this.store.keep({ changes: all });
-    }
+    if (ok) this.pending.clear();
+    // Measures of her own are kept while they do not work out: she has no others to go back to.
+    if (ok || this.asks.size > 0) this.store.keep({ changes: all });
     this.dress();
     this.showMessages(
       messages.filter(({ level }) => !ok || level === "warning"),
@@ -103,8 +106,8 @@ export class Measures {
       const text = this.text(input.name);
       if (input !== this.document.activeElement && input.value !== text) input.value = text;
       const changed = text.trim() !== (this.published.get(input.name) ?? "").trim();
-      input.classList.toggle("is-changed", changed);
-      this.mark(input, changed);
+      input.classList.toggle("is-changed", changed && !this.asks.has(input.name));
+      this.mark(input, changed && !this.asks.has(input.name));
     }
     this.showBar();
   }
@@ -134,10 +137,10 @@ export class Measures {
         this.document,
         "p",
         { class: "field-message", id, role: "alert" },
-        `✗ ${text} The page keeps the last good booklet.`,
+        `✗ ${text}${this.document.querySelector("main > section") ? " The page keeps the last good booklet." : ""}`,
       );
       if (!input) {
-        this.document.querySelector("#your-measures .fields")?.prepend(words);
+        this.document.querySelector("#ask .fields, #your-measures .fields")?.prepend(words);
         return;
       }
       input.setAttribute("aria-invalid", "true");
@@ -155,13 +158,14 @@ export class Measures {
 
   /** While anything is changed: what it is and the way back. */
   private showBar(): void {
-    const count = Object.keys(this.store.kept.changes).length;
+    const count = Object.keys(this.store.kept.changes).filter((path) => !this.asks.has(path)).length;
     const there = this.document.querySelector(".changed-bar");
     if (count === 0) {
       there?.remove();
       return;
     }
-    const words = `◆ ${count} ${count === 1 ? "measure is" : "measures are"} changed`;
+    const what = this.asks.size > 0 ? ["choice is", "choices are"] : ["measure is", "measures are"];
+    const words = `◆ ${count} ${count === 1 ? what[0] : what[1]} changed`;
     if (there) {
       (there.firstElementChild as Element).textContent = words;
       return;
@@ -171,7 +175,11 @@ export class Measures {
       "section",
       { class: "changed-bar", "aria-label": "Changed measures" },
       make(this.document, "span", {}, words),
-      button(this.document, "As published", () => void this.asPublished()),
+      button(
+        this.document,
+        this.asks.size > 0 ? "As the pattern" : "As published",
+        () => void this.asPublished(),
+      ),
     );
     this.document.querySelector("header")?.after(bar);
   }

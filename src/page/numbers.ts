@@ -1,19 +1,35 @@
 /** Any number opens its working: what it is, formula in names and in numbers, where each name comes from; a measure can be changed there. */
 
-import type { Working } from "./core.ts";
-import { core } from "./loader.ts";
+import type { Message } from "../recipe/message.ts";
+import { faultWords } from "./fault-words.ts";
+import type { Working } from "./live/working.ts";
 import { button, labelled, make } from "./make.ts";
-import { faultWords, type Measures } from "./measures.ts";
 import { say } from "./say.ts";
+
+/** Where measures are changed. */
+export interface Changing {
+  isMeasure(path: string): boolean;
+  /** Text of a measure as it stands. */
+  text(path: string): string;
+  /** Changes one; resolves when the page shows it, with what is wrong. */
+  set(path: string, text: string): Promise<readonly Message[]>;
+}
+
+/** What knows how values were worked out. */
+export interface Workings {
+  working(name: string): Working | undefined;
+}
 
 export class Numbers {
   private readonly document: Document;
-  private readonly measures: Measures;
+  private readonly measures: Changing;
+  private readonly workings: () => Promise<Workings>;
   private readonly dialog: HTMLDialogElement;
 
-  constructor(document: Document, measures: Measures) {
+  constructor(document: Document, measures: Changing, workings: () => Promise<Workings>) {
     this.document = document;
     this.measures = measures;
+    this.workings = workings;
     this.dialog = make(document, "dialog", { "aria-label": "How this number was worked out" });
     document.body.append(this.dialog);
     const opened = (target: EventTarget | null): string | undefined =>
@@ -42,7 +58,7 @@ export class Numbers {
 
   private async open(name: string): Promise<void> {
     try {
-      const working = (await core(this.document)).working(name);
+      const working = (await this.workings()).working(name);
       if (working) await this.show(working);
     } catch (error) {
       say(this.document, error instanceof Error ? error.message : String(error));
@@ -71,7 +87,7 @@ export class Numbers {
 
   /** The names of the formula, each with its number, each opening its own working. */
   private async sources(names: readonly string[]): Promise<HTMLElement[]> {
-    const opened = await core(this.document);
+    const opened = await this.workings();
     return names.map((name) =>
       button(this.document, `${name} = ${opened.working(name)?.shown ?? ""}`, () => void this.open(name), {
         class: "source",
@@ -89,7 +105,7 @@ export class Numbers {
     input.addEventListener("input", () => {
       void measures.set(path, input.value).then(async (faults) => {
         message.textContent = faults.map((fault) => `✗ ${faultWords(fault)}`).join(" ");
-        const working = (await core(document)).working(name);
+        const working = (await this.workings()).working(name);
         const value = this.dialog.querySelectorAll("dd")[1];
         if (faults.length === 0 && working && value) value.textContent = `${name} = ${working.shown}`;
       });

@@ -1,5 +1,6 @@
 /** One step at a time: the step, its drawing and the cautions before it; next and back with one thumb. */
 import { button, make } from "./make.ts";
+import { say } from "./say.ts";
 import { stepsOf } from "./steps.ts";
 import type { Store } from "./store.ts";
 
@@ -39,6 +40,10 @@ export class Walk {
   /** Begins at the first step that is not done. */
   start(): void {
     const steps = stepsOf(this.document);
+    if (steps.length === 0) {
+      say(this.document, "There are no steps yet: enter your measures first.");
+      return;
+    }
     const first = steps.findIndex(({ id }) => !this.store.kept.ticked.includes(id));
     this.document.body.classList.add("one-step");
     this.document.body.append(this.foot);
@@ -47,7 +52,9 @@ export class Walk {
 
   /** Shows the same step after the booklet was worked out anew. */
   dress(): void {
-    if (this.on) this.go(this.at);
+    if (!this.on) return;
+    if (stepsOf(this.document).length === 0) this.leave();
+    else this.go(this.at);
   }
 
   private leave(): void {

@@ -8,7 +8,7 @@ import { tidy } from "./tidy.ts";
 /** Everything of a recipe that comes from its keys alone. Rules between keys must have been checked. */
 export type Measured = Omit<
   Recipe,
-  "evidence" | "given" | "fields" | "written" | "list" | "chosenByDefault" | "places" | "body"
+  "size" | "evidence" | "given" | "fields" | "written" | "list" | "chosenByDefault" | "places" | "body"
 >;
 
 export function buildRecipe(filled: Filled): Measured {
@@ -27,6 +27,7 @@ export function buildRecipe(filled: Filled): Measured {
     fullness: fullnessOf(filled.fullness),
     attach: attachOf(filled.attach),
     work: workOf(filled.work),
+    measureYourOwn: filled.publish?.["measure-your-own"],
   });
 }
 
@@ -96,6 +97,7 @@ function fullnessOf(fullness: Filled["fullness"]): Fullness {
     zones,
     gaugedBack: fullness["gauged-back"],
     flatFront: fullness["flat-front"],
+    backShare: fullness["back-share"],
     rows: toCount(rows),
     firstRow: fullness["first-row"],
     betweenRows: fullness["between-rows"],
@@ -119,9 +121,20 @@ function attachOf(attach: Filled["attach"]): Attach {
     band: tidy({ ...plainBand, hookSets }),
     otherWaists: attach["other-waists"],
     piping,
+    waistEdge: attach["waist-edge"] && {
+      shape: attach["waist-edge"].shape,
+      depth: attach["waist-edge"].depth,
+      fromCentre: attach["waist-edge"]["from-centre"],
+      set: attach["waist-edge"].set,
+    },
+    flatParts: attach["flat-parts"],
     whip,
     placketHooks: attach["placket-hooks"],
-    opening: tidy({ at: opening.at, fromCentre: opening["from-centre"] }),
+    opening: tidy({
+      at: opening.at,
+      fromCentre: opening["from-centre"],
+      underFold: opening["under-fold"],
+    }),
   });
 }
 

@@ -6,7 +6,7 @@ import { FRONT_MATTER } from "./schema/recipe.ts";
 /** Keys of one line by path, as the maker writes them. */
 export type Answers = ReadonlyMap<string, string>;
 
-/** Not worked out yet, or better written by one who has read the reference. */
+/** Better written by one who has read the reference. */
 const LEFT_OUT = new Set(["sizes"]);
 /** Where the remarks begin, so that they stand in one column. */
 const COLUMN = 46;

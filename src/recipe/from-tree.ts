@@ -17,6 +17,8 @@ import { readValues } from "./values.ts";
 export interface ReadRecipe {
   /** Absent when there is an error. */
   readonly recipe?: Recipe;
+  /** The sizes, where the recipe has a list of them; `recipe` is then the recipe without them, or the first where that is not whole by itself. */
+  readonly sizes?: readonly { readonly name: string; readonly recipe?: Recipe }[];
   /** In the order of the file. Every error that can be found without solving is found, not only the first. */
   readonly messages: readonly Message[];
 }
@@ -28,12 +30,14 @@ export interface ReadRecipe {
  * @param start the place of what is missing from the top
  * @param body what stands below the front matter
  * @param evidence the list of dated originals beside the recipe, if there is one
+ * @param size the size's name, where the tree is a recipe with one of its sizes laid over it
  */
 export function recipeFromTree(
   given: Tree,
   start: Place,
   body: Recipe["body"],
   evidence?: EvidenceText,
+  size?: string,
 ): ReadRecipe {
   const tree = migrated(given);
   if (!tree.root) return { messages: [...tree.messages].sort(inFileOrder) };
@@ -61,6 +65,7 @@ export function recipeFromTree(
   return {
     recipe: {
       ...buildRecipe(values.filled),
+      ...(size === undefined ? {} : { size }),
       ...evidenceOf(values.filled, list),
       ...listGiven(root, values.filled, (path) => tree.places.has(path)),
       written: tree.root,
@@ -119,7 +124,7 @@ const UNCERTAIN = new Set([
   "no-repeat",
 ]);
 
-function inFileOrder(a: Message, b: Message): number {
+export function inFileOrder(a: Message, b: Message): number {
   const [x, y] = [a.place, b.place];
   return (x?.line ?? 0) - (y?.line ?? 0) || (x?.column ?? 0) - (y?.column ?? 0);
 }

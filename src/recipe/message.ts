@@ -22,13 +22,19 @@ export interface Message {
   readonly place?: Place;
   readonly expected?: string;
   readonly hint?: string;
+  /** The sizes that it is about, by name; absent where it is about all of them, or there are none. */
+  readonly sizes?: readonly string[];
 }
+
+/** "size B: ", "sizes A, C: ", or nothing. */
+const ofSizes = (sizes: readonly string[] = []): string =>
+  sizes.length === 0 ? "" : `size${sizes.length > 1 ? "s" : ""} ${sizes.join(", ")}: `;
 
 /** A message as text: place, level, code, what was found; the line with a caret; what was expected; what to do. */
 export function messageText(message: Message, source?: string): string {
   const { place } = message;
   const head = place ? `${place.file}:${place.line}:${place.column}: ` : "";
-  const lines = [`${head}${message.level} [${message.code}] ${message.text}`];
+  const lines = [`${head}${message.level} [${message.code}] ${ofSizes(message.sizes)}${message.text}`];
   const line = place && source !== undefined ? source.split(/\r?\n/)[place.line - 1] : undefined;
   if (place && line !== undefined) lines.push(...caretLines(line, place));
   if (message.expected) lines.push(`  expected: ${message.expected}`);

@@ -81,6 +81,10 @@ export interface BlockMeta {
   readonly apart?: true;
   /** Of a list: how many entries at most. */
   readonly most?: number;
+  /** Only these keys are the block's own; the others are laid over the recipe, and what is under them is read there. */
+  readonly own?: readonly string[];
+  /** Any keys of that block of the recipe may stand here. */
+  readonly anyOf?: string;
 }
 
 export type AnySchema = v.GenericSchema<unknown, unknown>;

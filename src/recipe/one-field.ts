@@ -17,6 +17,15 @@ export function schemaAt(path: string): AnySchema {
   return schema;
 }
 
+/** Is there a key of one text at a path that goes through no list? */
+export function hasField(path: string): boolean {
+  try {
+    return shapeOf(schemaAt(path)).is === "field";
+  } catch {
+    return false;
+  }
+}
+
 /** What is wrong with a text at a path, by the reader of the recipe itself. */
 export function problemAt(path: string, text: string): Problem | undefined {
   const result = v.safeParse(schemaAt(path), text);

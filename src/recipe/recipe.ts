@@ -137,6 +137,8 @@ export interface Fullness {
   readonly zones?: readonly Zone[];
   readonly gaugedBack: Quantity;
   readonly flatFront: Quantity;
+  /** Of the gauged cloth, behind the sides; absent where it lies as evenly as the waist. */
+  readonly backShare?: Quantity;
   readonly rows: number;
   readonly firstRow: Quantity;
   readonly betweenRows: Quantity;
@@ -171,10 +173,25 @@ export interface Attach {
   };
   /** Other waist seams that the gauging is to serve, set again on another edge. */
   readonly otherWaists?: readonly { readonly waist: Quantity }[];
+  /** A bodice edge that is not straight. */
+  readonly waistEdge?: {
+    readonly shape: "point";
+    readonly depth: Quantity;
+    readonly fromCentre: Quantity;
+    /** Is the skirt set to the pointed edge, or to the straight waist within it? */
+    readonly set: "edge" | "straight";
+  };
   readonly piping?: { readonly cord: Quantity; readonly turning: Quantity };
+  /** Absent: in the seam where turned down they would be too thick. */
+  readonly flatParts?: "seam" | "whip";
   readonly whip: "every" | "every-other";
   readonly placketHooks: "one" | "all-along";
-  readonly opening: { readonly at: OpeningPlace; readonly fromCentre?: Quantity };
+  readonly opening: {
+    readonly at: OpeningPlace;
+    readonly fromCentre?: Quantity;
+    /** Asked for, or refused; absent, only a slit goes under a fold. */
+    readonly underFold?: boolean;
+  };
 }
 
 export interface Work {
@@ -247,7 +264,10 @@ export interface Field {
 }
 
 export interface Recipe {
+  /** Without the size; `wholeTitle` says it with it. */
   readonly title: string;
+  /** The size's name, where this is one of a set. */
+  readonly size?: string;
   readonly garment: "skirt" | "petticoat";
   readonly year?: number;
   readonly show: "in" | "cm";
@@ -260,6 +280,8 @@ export interface Recipe {
   readonly fullness: Fullness;
   readonly attach: Attach;
   readonly work: Work;
+  /** Is a page wanted that asks for a reader's own measures? Absent when the recipe does not say. */
+  readonly measureYourOwn?: boolean;
   /** Absent when the recipe says nothing of it and there is no list. */
   readonly evidence?: Evidence;
   /** Every measure, in the order of the recipe reference, defaults included. */
@@ -278,3 +300,7 @@ export interface Recipe {
   /** The notebook below the front matter, and the line of the file that it starts on. */
   readonly body: { readonly text: string; readonly line: number };
 }
+
+/** A garment's title as its booklet bears it: "A walking skirt, size B". */
+export const wholeTitle = ({ title, size }: Pick<Recipe, "title" | "size">): string =>
+  size === undefined ? title : `${title}, size ${size}`;

@@ -2,7 +2,7 @@
 import { nearest } from "../quantity/nearest.ts";
 import { homesOf, KEYS } from "./keys.ts";
 import type { Message, Place } from "./message.ts";
-import { isOpen, isRequired, type Shape, shapeOf } from "./meta.ts";
+import { type AnySchema, isOpen, isRequired, type Shape, shapeOf } from "./meta.ts";
 import { type Block, emptyBlock, type Node, within } from "./node.ts";
 import { messageOf, type Problem, quoted } from "./problem.ts";
 import { FRONT_MATTER } from "./schema/recipe.ts";
@@ -17,9 +17,14 @@ export interface Structure {
 }
 
 /** Holds a tree against the schema. `start` is the place of what is missing from the top. */
-export function structure(root: Block, places: ReadonlyMap<string, Places>, start: Place): Structure {
+export function structure(
+  root: Block,
+  places: ReadonlyMap<string, Places>,
+  start: Place,
+  schema: AnySchema = FRONT_MATTER,
+): Structure {
   const walk = new Walk(places, start);
-  return { root: walk.block(root, shapeOf(FRONT_MATTER), ""), messages: walk.messages, meant: walk.meant };
+  return { root: walk.block(root, shapeOf(schema), ""), messages: walk.messages, meant: walk.meant };
 }
 
 const IS = { block: "a block of keys", list: "a list", field: "one piece of text" } as const;
@@ -43,6 +48,7 @@ class Walk {
     for (const [key, node] of Object.entries(block)) {
       const entry = entries.get(key);
       if (!entry) this.unknown(key, path, [...entries.keys()], Object.hasOwn(shape.entries, key));
+      else if (shape.meta.own && !shape.meta.own.includes(key)) kept[key] = node;
       else {
         const fit = this.node(node, shapeOf(entry), within(path, key));
         if (fit !== undefined) kept[key] = fit;
@@ -90,7 +96,8 @@ class Walk {
     const block = path === "" ? "the front matter" : path;
     const place = this.places.get(inner)?.key ?? this.start;
     const own = fixed ? "take it out: this is a measure of the program's own" : undefined;
-    const hint = near === undefined ? (own ?? homeOf(key, path)) : `did you mean ${near}?`;
+    const home = path.startsWith("sizes.") ? homeInSize(key) : homeOf(key, path);
+    const hint = near === undefined ? (own ?? home) : `did you mean ${near}?`;
     this.messages.push(
       messageOf(
         {
@@ -135,6 +142,13 @@ function homeOf(key: string, path: string): string | undefined {
   const homes = homesOf(key, path).slice(0, 2);
   if (homes.length === 0) return undefined;
   return `${key} is a key of ${homes.map((home) => home || "the top of the front matter").join(" and of ")}: write it there`;
+}
+
+/** Where in a size a key of the recipe is written. */
+function homeInSize(key: string): string | undefined {
+  if (key === "wearer") return "write the wearer's measures of a size without their block, as waist: 29 in";
+  const home = homesOf(key, "").find((path) => path !== "" && path !== "wearer");
+  return home ? `write it in its block, as ${home}: {${key}: …}, inside this size` : undefined;
 }
 
 function wrongKind(node: Node, kind: Shape["is"], shape: Shape, path: string): Problem {

@@ -1,13 +1,10 @@
-/** Reads, solves and writes one project; the messages carry the path as the user gave it. */
+/** Reads, solves and writes one project, in all its sizes; the messages carry the path as the user gave it. */
 import { dirname, join } from "node:path";
 import version from "plainwork:version";
 import { makeBooklet, type Own } from "../booklet/booklet.ts";
-import { writeSections } from "../booklet/notebook/compose.ts";
-import { ownContext } from "../booklet/notebook/own-context.ts";
 import { type FoundFile, readPhotographs } from "../booklet/notebook/photographs.ts";
 import { readNotebook } from "../booklet/notebook/read.ts";
 import { work } from "../booklet/notebook/work.ts";
-import { figuresOf } from "../figure/index.ts";
 import { readAsMadeFile } from "../recipe/as-made/file.ts";
 import type { Paces } from "../recipe/as-made/pace.ts";
 import { frontMatter } from "../recipe/front-matter.ts";
@@ -15,35 +12,32 @@ import { Source } from "../recipe/lines.ts";
 import { type Message, messageText } from "../recipe/message.ts";
 import { readRecipe } from "../recipe/read.ts";
 import type { Plan } from "../solve/plan.ts";
-import { solve } from "../solve/solve.ts";
 import { carried, sealed } from "./carried.ts";
-import type { Project } from "./find.ts";
+import { examinedSizes } from "./examine-sizes.ts";
+import { type Project, UsageError } from "./find.ts";
 import { Neighbours } from "./neighbours.ts";
+import { failed, isBuilt, type Outcome } from "./outcome.ts";
 import { placeFolder } from "./place.ts";
 import { PrintError, type Printing, printBooklet } from "./print.ts";
 import { findPhotograph, type ProjectFiles, RECIPE_FILE, readProjectFiles } from "./project-files.ts";
+import { filesOfSet, keptFiles, SET_FILE } from "./sizes.ts";
+import { workedOut } from "./worked-out.ts";
 import type { World } from "./world.ts";
 
-export interface Outcome {
-  readonly project: Project;
-  readonly messages: readonly Message[];
-  readonly plan?: Plan;
-  /** The notebook and its photographs, once the plan is there. */
-  readonly own?: Own;
-  /** Texts of the project's files by their path beside the recipe, for showing lines. */
-  readonly sources: ReadonlyMap<string, string>;
-  /** The PDF files that were printed, when that was asked. */
-  readonly printed?: readonly string[];
-  /** Why they were not. */
-  readonly notPrinted?: string;
-}
+export type { Outcome } from "./outcome.ts";
 
 /**
  * Reads a recipe and all that stands beside it and works it out; writes nothing. Every error is found, not only the first.
  *
  * @param neighbours the garments beside it, whose records give the maker's pace; one for all projects of a run
+ * @param only the name of the only size wanted; throws UsageError where the recipe has no such size
  */
-export function checkProject(world: World, project: Project, neighbours = new Neighbours(world)): Outcome {
+export function checkProject(
+  world: World,
+  project: Project,
+  neighbours = new Neighbours(world),
+  only?: string,
+): Outcome {
   const files = readProjectFiles(world, project);
   const { recipe, evidence, asMade, templates } = files;
   const sources = new Map(
@@ -52,18 +46,22 @@ export function checkProject(world: World, project: Project, neighbours = new Ne
   const { paces, messages } = neighbours.pacesFor(project);
   const all = { ...files, messages: [...files.messages, ...messages] };
   const find = (path: string): FoundFile => findPhotograph(world, project, path);
-  const found = recipe ? examined(recipe.text, all, paces, find) : { messages: files.messages };
+  const found = recipe
+    ? examined(recipe.text, all, paces, find, only, project.shown)
+    : { messages: files.messages };
   return { project, sources, ...found };
 }
 
-type Examined = Pick<Outcome, "messages" | "plan" | "own">;
+type Examined = Pick<Outcome, "messages" | "plan" | "own" | "sizes" | "base">;
 
-/** What files come to; photographs are found by their path, or passed over. */
+/** What files come to, in all sizes or in one; photographs are found by their path, or passed over. */
 export function examined(
   text: string,
   files: ProjectFiles,
   paces: Paces,
   find?: (path: string) => FoundFile,
+  only?: string,
+  shown = RECIPE_FILE,
 ): Examined {
   const read = readRecipe(RECIPE_FILE, text, files.evidence);
   const record = files.asMade ? readAsMadeFile(files.asMade.file, files.asMade.text) : undefined;
@@ -73,35 +71,35 @@ export function examined(
   const pictures = find
     ? readPhotographs(notebook.photographs, find)
     : { photographs: new Map(), messages: [] };
-  const messages = [
-    ...files.messages,
-    ...read.messages,
-    ...(record?.messages ?? []),
-    ...ofNotebook,
-    ...pictures.messages,
-  ];
-  if (!read.recipe || failed(read.messages)) return { messages };
+  const besides = [...(record?.messages ?? []), ...ofNotebook, ...pictures.messages];
+  const own: Own = { notebook, photographs: pictures.photographs };
+  const source = (plan: Plan, size?: string): NonNullable<Own["source"]> => {
+    const { values } = work(plan, notebook).plan;
+    return carried({ files, paces, values, version, ...(size === undefined ? {} : { size }) });
+  };
+  if (read.sizes) {
+    const beside = [...files.messages, ...besides];
+    const found = examinedSizes(read.sizes, read.messages, { own, beside, shown, only, source, paces });
+    return read.recipe ? { ...found, base: read.recipe } : found;
+  }
 
+  if (read.recipe && only !== undefined) throw new UsageError(noSizes(shown, only));
   const recorded = { ...(record?.asMade ? { asMade: record.asMade } : {}), paces };
-  const solved = solve({ ...read.recipe, recorded });
-  messages.push(...solved.messages);
-  if (!solved.plan) return { messages };
-  const worked = work(solved.plan, notebook);
-  messages.push(...worked.messages);
-  if (failed(messages)) return { messages };
-
-  const titles = Object.fromEntries(figuresOf(worked.plan).map((name) => [name, name]));
-  messages.push(...writeSections(worked, notebook, ownContext(worked, titles)).messages);
-  if (failed(messages)) return { messages };
-  const source = carried({ files, paces, values: worked.plan.values, version });
-  return { messages, plan: solved.plan, own: { notebook, photographs: pictures.photographs, source } };
+  const found = read.recipe ? workedOut({ ...read.recipe, recorded }, notebook) : { messages: [] };
+  const messages = [...files.messages, ...read.messages, ...besides, ...found.messages];
+  if (!("plan" in found) || !found.plan || failed(messages)) return { messages };
+  return { messages, plan: found.plan, own: { ...own, source: source(found.plan) } };
 }
 
-const failed = (messages: readonly Message[]): boolean => messages.some(({ level }) => level === "error");
+const noSizes = (shown: string, only: string): string =>
+  `${shown} has no sizes, so it cannot be built in size "${only}": leave --size out`;
 
 /**
  * Builds a project into `out`, and prints it where a browser is given. With errors nothing is written and an older booklet
- * stays as it was; a booklet that could not be printed is whole without its PDF files.
+ * stays as it was; a booklet that could not be printed is whole without its PDF files. Sizes that do not work out keep the
+ * booklets they had, and do not keep the others back.
+ *
+ * @param only the name of the only size to build; whatever else stands in the project's folder stays as it is
  */
 export function buildProject(
   world: World,
@@ -109,28 +107,60 @@ export function buildProject(
   out: string,
   printing?: Printing,
   neighbours?: Neighbours,
+  only?: string,
 ): Outcome {
-  const outcome = checkProject(world, project, neighbours);
+  const outcome = checkProject(world, project, neighbours, only);
   const { plan, own } = outcome;
-  if (!plan || !own) return outcome;
-  const booklet = makeBooklet(plan, own);
-  const page = sealed(booklet.get("booklet.html") as string);
-  const files = new Map<string, string | Uint8Array>(booklet).set("booklet.html", page);
-  for (const { path, bytes } of own.photographs.values()) files.set(path, bytes);
-  let printed: Pick<Outcome, "printed" | "notPrinted"> = {};
-  if (printing) {
-    try {
-      const folder = join(out, `${project.name}.printing-${world.unique}`);
-      const pdfs = printBooklet(world, page, folder, printing);
-      for (const [file, bytes] of pdfs) files.set(file, bytes);
-      printed = { printed: [...pdfs.keys()] };
-    } catch (error) {
-      if (!(error instanceof PrintError)) throw error;
-      printed = { notPrinted: error.message };
-    }
+  if (!own || !isBuilt(outcome)) return outcome;
+  const files = new Map<string, string | Uint8Array>();
+  const put = (made: ReadonlyMap<string, string>, folder = ""): void => {
+    for (const [file, text] of made)
+      files.set(`${folder}${file}`, file === "booklet.html" ? sealed(text) : text);
+    for (const { path, bytes } of own.photographs.values()) files.set(`${folder}${path}`, bytes);
+  };
+  if (plan) put(makeBooklet(plan, own));
+  else {
+    const folder = join(out, project.name);
+    for (const [file, bytes] of keptFiles(world, folder, outcome, only)) files.set(file, bytes);
+    for (const size of outcome.sizes ?? [])
+      if (size.plan)
+        put(
+          makeBooklet(size.plan, { ...own, ...(size.source ? { source: size.source } : {}) }),
+          `${size.folder}/`,
+        );
+    const ofAll = filesOfSet(outcome, own);
+    if (only === undefined) put(ofAll);
+    else if (!files.has(SET_FILE)) files.set(SET_FILE, ofAll.get(SET_FILE) as string);
   }
+  const printed = printing ? printAll(world, files, join(out, project.name), printing) : {};
   placeFolder(world, out, project.name, files);
   return { ...outcome, ...printed };
+}
+
+/** Prints every booklet that was made now, and puts the PDF files beside them. */
+function printAll(
+  world: World,
+  files: Map<string, string | Uint8Array>,
+  target: string,
+  printing: Printing,
+): Pick<Outcome, "printed" | "notPrinted"> {
+  const printed: string[] = [];
+  try {
+    for (const [file, text] of [...files]) {
+      if (typeof text !== "string" || !/(?:^|\/)booklet\.html$/.test(file)) continue;
+      const pdfs = printBooklet(world, text, `${target}.printing-${world.unique}`, printing);
+      for (const [pdf, bytes] of pdfs) {
+        const path = file.replace(/booklet\.html$/, pdf);
+        files.set(path, bytes);
+        printed.push(path);
+      }
+    }
+    return { printed };
+  } catch (error) {
+    if (!(error instanceof PrintError)) throw error;
+    for (const path of printed) files.delete(path);
+    return { notPrinted: error.message };
+  }
 }
 
 /** An outcome's messages as text, each with its place by the path the user gave. */

@@ -15,6 +15,8 @@ export interface Carried {
   /** The texts it was made from, by their path beside the recipe. */
   readonly files: Readonly<Record<string, string>>;
   readonly paces: Paces;
+  /** Which size it is, where the recipe has sizes. */
+  readonly size?: string;
   readonly values: Readonly<Record<string, CarriedValue>>;
 }
 
@@ -32,6 +34,7 @@ export function carried(made: {
   readonly paces: Paces;
   readonly values: ReadonlyMap<string, Value>;
   readonly version: string;
+  readonly size?: string;
 }): { readonly text: string; readonly sum: string } {
   const { recipe, evidence, asMade, templates } = made.files;
   const all: Carried = {
@@ -40,6 +43,7 @@ export function carried(made: {
       [recipe, evidence, asMade, ...templates].flatMap((file) => (file ? [[file.file, file.text]] : [])),
     ),
     paces: made.paces,
+    ...(made.size === undefined ? {} : { size: made.size }),
     values: Object.fromEntries([...made.values].map(([name, value]) => [name, carriedValue(value)])),
   };
   const text = JSON.stringify(all).replaceAll("<", "\\u003c");

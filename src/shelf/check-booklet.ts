@@ -61,8 +61,10 @@ export function checkBooklet(world: World, shown: string): BookletCheck {
   const faults = damaged
     ? ["this page was changed after it was built (its checksum differs); the recipe in it is whole"]
     : [];
-  const again = examined(carried.files[RECIPE_FILE] ?? "", filesOf(carried), carried.paces);
-  if (!again.plan || !again.own)
+  const recipe = carried.files[RECIPE_FILE] ?? "";
+  const again = examined(recipe, filesOf(carried), carried.paces, undefined, carried.size, shown);
+  const plan = again.plan ?? again.sizes?.[0]?.plan;
+  if (!plan || !again.own)
     return {
       ...base,
       faults: [
@@ -71,7 +73,7 @@ export function checkBooklet(world: World, shown: string): BookletCheck {
         ...said(again.messages, shown, carried),
       ],
     };
-  const { values } = work(again.plan, again.own.notebook).plan;
+  const { values } = work(plan, again.own.notebook).plan;
   const now = new Map([...values].map(([name, value]) => [name, carriedValue(value)]));
   const before = Object.entries(carried.values);
   const differences = before.flatMap(([name, [exact, unit, text]]): Difference[] => {

@@ -1,6 +1,7 @@
 /** What is said when printing was asked and could not be done: the booklets themselves are built. */
-import type { Outcome } from "./build.ts";
+
 import { SETTINGS } from "./chromium.ts";
+import type { Outcome } from "./outcome.ts";
 import type { World } from "./world.ts";
 
 /** What to do where no browser prints. */

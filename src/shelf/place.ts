@@ -5,8 +5,8 @@ import type { World } from "./world.ts";
 /** The folder that should be replaced holds something that is not a booklet. */
 export class NotOursError extends Error {}
 
-/** A file every booklet has, by which its folder is known. */
-const OURS = "plan.json";
+/** Files by which a booklet's folder is known, or that of a garment in sizes. */
+const OURS = ["plan.json", "sizes.json"];
 
 /** Another run may take the place between two renames; so often it is tried anew. */
 const TRIES = 100;
@@ -31,7 +31,7 @@ export function placeFolder(
     world.kind(target) === "file" ||
     (world.kind(target) === "folder" &&
       world.list(target).length > 0 &&
-      world.kind(join(target, OURS)) === undefined)
+      OURS.every((file) => world.kind(join(target, file)) === undefined))
   ) {
     throw new NotOursError(
       `"${target}" holds something that is not a booklet: move it away, or build with another --out`,

@@ -102,7 +102,7 @@ class Builder {
     for (const [id, text] of Object.entries(kept.notes)) this.put(["notes", id], clean(text), "notes", id);
     for (const [path, text] of this.last) {
       const [key, id] = path.split("\n");
-      if (key === "notes" && id !== undefined && text !== "" && !(id in kept.notes))
+      if (key === "notes" && id !== undefined && text !== "" && !(id in kept.notes) && !(id in kept.said))
         this.put(["notes", id], "", "notes");
     }
     this.photographs(kept);
@@ -114,6 +114,7 @@ class Builder {
       const [list, rest] = [name.slice(0, Math.max(0, dot)), name.slice(dot + 1)];
       if (WORDS.includes(name)) this.put([name], clean(text), "said", name);
       else if (LISTS[list]?.includes(rest)) this.put([list, rest], clean(text), "said", name);
+      else if (name.includes("/")) this.put(["notes", name], clean(text), "said", name);
       else if (name !== "photographs") this.unknown.push(name);
     }
   }

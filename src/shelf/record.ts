@@ -46,6 +46,10 @@ export function recordGarment(world: World, folder: string, given: string): Reco
   if (world.kind(path) !== "file") throw new UsageError(`there is no record "${given}"`);
   const file = join(dirname(project.shown), AS_MADE_FILE);
   const outcome = checkProject(world, project);
+  if (outcome.sizes)
+    throw new UsageError(
+      `"${project.shown}" has sizes, and a record is of one garment: copy the recipe of the size that was made into a folder of its own, without sizes, and keep the record there`,
+    );
   if (!outcome.plan) return refusedBy(outcome, file);
   const text = readText(world, path, "record", "a record of this size is none", LARGEST_RECORD);
   if (typeof text !== "string") {

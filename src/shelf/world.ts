@@ -13,7 +13,7 @@ import {
   writeFileSync,
 } from "node:fs";
 import { hostname } from "node:os";
-import { resolve } from "node:path";
+import { join, resolve } from "node:path";
 import { createInterface } from "node:readline";
 import { runProgram } from "./run.ts";
 
@@ -45,6 +45,8 @@ export interface World {
   readonly platform: string;
   /** Runs a program to its end, at most so many seconds; says why it failed, or nothing when it ended well. */
   run(program: string, words: readonly string[], seconds: number): string | undefined;
+  /** A file that the build left beside the program, by its name. */
+  asset(name: string): Uint8Array;
   /** Differs between processes running at once, on this machine and on others. */
   readonly unique: string;
   /** Was this the `unique` of a process of this machine that runs no more? */
@@ -111,8 +113,12 @@ function today(): string {
   return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
 }
 
-/** The real one. */
-export function nodeWorld(process: NodeJS.Process): World {
+/**
+ * The real one.
+ *
+ * @param assets the folder of what the build left beside the program
+ */
+export function nodeWorld(process: NodeJS.Process, assets = ""): World {
   return {
     out: (text) => void process.stdout.write(text),
     err: (text) => void process.stderr.write(text),
@@ -136,6 +142,7 @@ export function nodeWorld(process: NodeJS.Process): World {
     env: (name) => process.env[name],
     platform: process.platform,
     run: runProgram,
+    asset: (name) => readFileSync(join(assets, name)),
     unique: `${process.pid}-${HOST}`,
     isGone,
     pause: (time) => void Atomics.wait(new Int32Array(new SharedArrayBuffer(4)), 0, 0, time),

@@ -23,11 +23,13 @@ export function solveAttach(work: Work, opening: Opening): void {
   sheet.choose(
     "opening.fromFront",
     min(opening.waist, sub(seam, opening.waist)),
-    opening.kind === "seam"
-      ? "the place of the seam that the opening goes to"
-      : recipe.attach.made
-        ? "the place that the slit comes to on the edge as made"
-        : "the place as it is asked for",
+    opening.under
+      ? "the place of the fold that the slit goes under"
+      : opening.kind === "seam"
+        ? "the place of the seam that the opening goes to"
+        : recipe.attach.made
+          ? "the place that the slit comes to on the edge as made"
+          : "the place as it is asked for",
   );
   const place = recipe.attach.made ? "opening.planned" : "opening.fromFront";
   if (recipe.attach.made) {
@@ -48,7 +50,7 @@ export function solveAttach(work: Work, opening: Opening): void {
         : "attach.band.depth + 2 * attach.band.turning",
     );
   }
-  if (to === "bodice-edge") solvePiping(work, "waist.planned");
+  if (to === "bodice-edge") solvePiping(work, sheet.has("edge.length") ? "edge.length" : "waist.planned");
   else if (to === "part-band") solvePiping(work, `waist.planned - ${place}`);
   else if (piping) solvePiping(work, "waist.planned + attach.band.lap");
   solveHooks(work);

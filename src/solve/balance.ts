@@ -9,6 +9,7 @@ import type { Work } from "./context.ts";
 import { monotoneAt } from "./monotone.ts";
 import type { Plan, Station } from "./plan.ts";
 import { topOf } from "./trims.ts";
+import { dropAt } from "./waist-edge.ts";
 import { type SolvedZone, topOfWaist } from "./zones.ts";
 
 /** A length at a share of the waist seam (0 to 1 from centre front by the left), from the four measured ones. */
@@ -41,20 +42,27 @@ const STATIONS = [
 /** How finely the turn-down curve is given for drawing: parts of the whole round. */
 const CURVE_PARTS = 64n;
 
+/** The finished length at a share of the waist seam: the curve, less what a pointed edge drops there. */
+export function finishedAt(work: Pick<Work, "recipe" | "sheet">, share: Quantity): Quantity {
+  const { sheet } = work;
+  const front = sheet.has("finished.level") ? "finished.level" : "finished.front";
+  const [a, b, c, d] = [front, "finished.left", "finished.right", "finished.back"].map((name) =>
+    sheet.get(name),
+  ) as [Quantity, Quantity, Quantity, Quantity];
+  return sub(curveAt(a, b, c, d, share), dropAt(work, share));
+}
+
 /** The eight stations and the curve. Needs the lengths and the zones. */
 export function solveBalance(
   { recipe, sheet }: Work,
   zones: readonly SolvedZone[],
 ): Pick<Plan, "balance" | "curve"> {
-  const [front, left, right, back] = (["front", "left", "right", "back"] as const).map((s) =>
-    sheet.get(`finished.${s}`),
-  ) as [Quantity, Quantity, Quantity, Quantity];
   const top = sheet.get(topOf(recipe));
   const offFloor = sheet.get("skirt.offFloor");
   const seam = sheet.get("waist.seam");
   const tape = sheet.showing.tape;
   const place = (share: Quantity) => {
-    const finished = curveAt(front, left, right, back, share);
+    const finished = finishedAt({ recipe, sheet }, share);
     return { share, finished, alongTop: topOfWaist(zones, mul(seam, share)), turnDown: sub(top, finished) };
   };
   const balance = STATIONS.map((station, i): Station => {
@@ -64,6 +72,7 @@ export function solveBalance(
       ...at,
       station,
       toFloor: add(at.finished, offFloor),
+      measuredToFloor: add(add(at.finished, offFloor), dropAt({ recipe, sheet }, at.share)),
       finishedMark,
       turnDownMark: sub(top, finishedMark),
       measured: i % 2 === 0,

@@ -17,7 +17,7 @@ export interface Bites {
 }
 
 /** Is the mean bite of `pleats` in `cloth` above the comfortable one? */
-function isLong(cloth: Quantity, pleats: number, { comfortable }: BiteRules): boolean {
+export function isLong(cloth: Quantity, pleats: number, { comfortable }: BiteRules): boolean {
   return less(mul(comfortable, plain(2 * pleats)), cloth);
 }
 

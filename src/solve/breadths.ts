@@ -3,6 +3,7 @@ import { compare, fraction, isWhole, less, plain, type Quantity } from "../quant
 import type { Recipe } from "../recipe/recipe.ts";
 import type { Work } from "./context.ts";
 import { placeDominant, seamLoss, solveMatch } from "./match.ts";
+import { isPointed, solveWaistEdge } from "./waist-edge.ts";
 
 /** More breadths than this are refused: no skirt of the period comes near. */
 export const MOST_BREADTHS = 60n;
@@ -12,8 +13,10 @@ export const roundFormula = (recipe: Recipe): string =>
   `breadths.count * breadths.usable - breadths.seams * ${seamLoss(recipe)}`;
 
 /** Sets the waist seam. An edge that is made and measured replaces the plan for everything not yet sewn. */
-export function solveWaist({ sheet, recipe }: Work): void {
-  sheet.set("waist.planned", "wearer.waist + wearer.ease");
+export function solveWaist(work: Work): void {
+  const { sheet, recipe } = work;
+  solveWaistEdge(work);
+  sheet.set("waist.planned", isPointed(recipe) ? "edge.length" : "wearer.waist + wearer.ease");
   sheet.set("waist.seam", recipe.attach.made ? "attach.made" : "waist.planned");
   sheet.set("waist.quarter", "waist.seam / 4");
 }

@@ -41,6 +41,12 @@ export function lockPitch(
   }
 }
 
+/** Another cloth at the pitch of one that is locked already. */
+export const lockedAt = (cloth: Quantity, locked: Locked): Locked => ({
+  ...locked,
+  pleats: Number(nearestWhole(div(cloth, locked.pitch).value).n),
+});
+
 /** The bites of a locked pitch: halves of it, and the last pleat takes the rest of the cloth. */
 export function layLocked(cloth: Quantity, { pitch, pleats }: Locked): readonly Quantity[] {
   const half = div(pitch, TWO);

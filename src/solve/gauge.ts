@@ -3,6 +3,7 @@ import { printOnTape } from "../quantity/print.ts";
 import { add, plain, type Quantity } from "../quantity/quantity.ts";
 import type { BiteRules } from "./bites.ts";
 import type { Work } from "./context.ts";
+import { solveFlatParts } from "./flat-parts.ts";
 import { evenAbove, type Locked } from "./follow-repeat.ts";
 import { recordSection, rulesFor, solveSpacing } from "./gauging.ts";
 import { limitPleats } from "./limits.ts";
@@ -10,7 +11,15 @@ import type { Opening } from "./opening.ts";
 import { warnOfOpening } from "./opening-in-pleats.ts";
 import type { GaugedSection, Plan, Section } from "./plan.ts";
 import { solveRange, solveTail } from "./range.ts";
-import { countParts, cutSections, layGauged, layPlain, nearestBack, type Part } from "./sections.ts";
+import {
+  type CountedPart,
+  countParts,
+  cutSections,
+  layGauged,
+  layPlain,
+  nearestBack,
+  type Part,
+} from "./sections.ts";
 import { judgeTrial, planTrial, trialTable } from "./trial.ts";
 import { warnOfPleats, warnOfSections, warnOfTightness } from "./warnings.ts";
 import { sayNothingFits } from "./ways-out.ts";
@@ -21,7 +30,7 @@ export function solveSections(
   work: Work,
   zones: readonly SolvedZone[],
   opening: Opening,
-): Pick<Plan, "sections" | "gauged" | "trialTable"> | undefined {
+): Pick<Plan, "sections" | "gauged" | "trialTable" | "flatParts"> | undefined {
   const parts = cutSections(work, zones, opening);
   const toGauge = parts.filter(({ zone }) => zone.set === "gauged");
   const gauging = toGauge.length > 0 ? gauge(work, toGauge) : { gauged: new Map(), trialTable: [] };
@@ -30,11 +39,13 @@ export function solveSections(
     (part): Section => gauging.gauged.get(part) ?? layPlain(part, zones, work.sheet.showing.tape),
   );
   warnOfPleats(work, sections);
+  const flatParts = solveFlatParts(work, sections);
   warnOfOpening(work, sections, opening);
   countLaid(work, sections);
   const pins = toGauge.length > 0 ? "4 + 8 * gauging.sections + 8" : "4 + 8 * 4 + 8";
   work.sheet.set("pins.count", work.sheet.has("pleating.count") ? `${pins} + 2 * pleating.count` : pins);
-  return { sections, gauged: [...gauging.gauged.values()], trialTable: gauging.trialTable };
+  const gauged = [...gauging.gauged.values()];
+  return { sections, gauged, trialTable: gauging.trialTable, ...(flatParts ? { flatParts } : {}) };
 }
 
 /** The pleats laid, where there are any; halves astride a centre line make whole ones. */
@@ -95,12 +106,42 @@ function gauge(
   sheet.set("gauging.pitch", "gauging.cloth / gauging.pleats");
   sheet.set("gauging.bite", "gauging.pitch / 2");
   sheet.set("gauging.depth", "gauging.pitch / 2");
+  solveShared(work, counted, gauged);
   solveRange(work);
   solveTail(work, sections);
   planTrial(work);
   if (!rules.kept) warnOfTightness(work);
   warnOfSections(work, sections);
   return { gauged, trialTable: recipe.fullness.trial ? [] : trialTable(work, chief, bites) };
+}
+
+/** With a back-share: pleats, pitch and pleats an inch before the sides and behind them. */
+function solveShared(
+  { recipe, sheet }: Work,
+  counted: readonly CountedPart[],
+  gauged: ReadonlyMap<Part, GaugedSection>,
+): void {
+  if (!recipe.fullness.backShare) return;
+  for (const [end, parted, where, cloth] of [
+    ["Front", "before", "before the sides", "backShare.before"],
+    ["Back", "behind", "behind the sides", "backShare.behind"],
+  ] as const) {
+    const own = counted.flatMap(({ part }) =>
+      part.zone.parted === parted ? [gauged.get(part) as GaugedSection] : [],
+    );
+    sheet.choose(
+      `gauging.pleats${end}`,
+      own.map(({ pleats }) => plain(pleats)).reduce(add),
+      `the pleats of the gauged sections ${where} together`,
+    );
+    sheet.choose(
+      `gauging.waist${end}`,
+      own.map(({ waist }) => waist).reduce(add),
+      `the waists of the gauged sections ${where} together`,
+    );
+    sheet.set(`gauging.pitch${end}`, `2 * ${cloth} / gauging.pleats${end}`);
+    sheet.set(`gauging.perInch${end}`, `gauging.pleats${end} / gauging.waist${end}`);
+  }
 }
 
 /** An odd number of lines is never taken; the even neighbours are offered. */

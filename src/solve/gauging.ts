@@ -64,7 +64,9 @@ export function rulesFor({ recipe }: Work, trialPasses: boolean | undefined): Ru
   const waist = trialPasses === undefined ? "section.planned" : "section.waist";
   const most = `min(floor(${waist} / gauging.packed), ${LIMIT_BY_CLOTH})`;
   const easy = `max(min(floor(${waist} / gauging.easy), ${LIMIT_BY_CLOTH}), section.least)`;
-  const wished = `min(max(round(fullness.pleatsPerInch * ${waist} / (1 in)), section.least), section.most)`;
+  // With a back-share the wish is a mean: a section that has more of the cloth takes as much more of the pleats.
+  const wishedOn = recipe.fullness.backShare ? "section.cloth * backShare.waist / backShare.cloth" : waist;
+  const wished = `min(max(round(fullness.pleatsPerInch * ${wishedOn} / (1 in)), section.least), section.most)`;
   // A trial that could not close has shown how close is easy: a wish gives way to it.
   const asWished = trialPasses === false ? `min(${wished}, ${easy})` : wished;
   const rules: Rules = {

@@ -87,7 +87,7 @@ export function planJson(plan: Plan, version: string) {
   return {
     plainwork: version,
     recipe: plan.recipe.title,
-    size: null,
+    size: plan.recipe.size ?? null,
     garment: garmentJson(plan),
     values: Object.fromEntries(
       [...plan.values.values()].map(({ name, quantity, shown, how }) => [

@@ -4,6 +4,7 @@ import { compare, inches, less, sub } from "../quantity/quantity.ts";
 import type { Work } from "./context.ts";
 import { MEASURED_STATIONS, solveOverHoop } from "./over-hoop.ts";
 import { checkHeights, solveHeights, topOf } from "./trims.ts";
+import { isPointed } from "./waist-edge.ts";
 
 /** Is any of the waist gauged? */
 export const isGauged = ({ fullness }: Work["recipe"]): boolean =>
@@ -15,9 +16,16 @@ export function solveLengths({ recipe, sheet, say }: Work): void {
   if (estimated && !solveOverHoop({ recipe, sheet, say })) return;
   const toFloor = estimated ? "domed" : "wearer.waistToFloor";
   for (const station of MEASURED_STATIONS) {
-    sheet.set(`finished.${station}`, `${toFloor}.${station} - skirt.offFloor`);
+    const level = `${toFloor}.${station} - skirt.offFloor`;
+    if (station !== "front" || !isPointed(recipe)) sheet.set(`finished.${station}`, level);
+    else {
+      sheet.set("finished.level", level);
+      sheet.set("finished.front", "finished.level - attach.waistEdge.depth");
+    }
   }
-  sheet.set("breadths.longest", "max(finished.front, finished.left, finished.right, finished.back)");
+  // Beside a point the front is as long as from the straight waist.
+  const front = isPointed(recipe) ? "finished.level" : "finished.front";
+  sheet.set("breadths.longest", `max(${front}, finished.left, finished.right, finished.back)`);
   sheet.set("breadths.shortest", "min(finished.front, finished.left, finished.right, finished.back)");
   sheet.set(
     "hem.allowance",
@@ -59,7 +67,7 @@ export function solveLengths({ recipe, sheet, say }: Work): void {
 }
 
 function warnOfLengths({ sheet, say }: Work): void {
-  const front = sheet.get("finished.front");
+  const front = sheet.get(sheet.has("finished.level") ? "finished.level" : "finished.front");
   const back = sheet.get("finished.back");
   if (compare(front, back) > 0) {
     say({

@@ -10,6 +10,7 @@ import { type PleatLines, placeInPleats, pleatLines } from "./pleat-lines.ts";
 /** Warns, with the waist places of the nearest folds, so that the opening can be put under one. */
 export function warnOfOpening(work: Work, sections: readonly Section[], opening: Opening): void {
   warnOfLayers(work, sections, opening);
+  if (opening.under) return;
   const { sheet, say } = work;
   const round = sheet.get("skirt.round");
   const fromFront = min(opening.alongTop, sub(round, opening.alongTop));
@@ -27,7 +28,7 @@ export function warnOfOpening(work: Work, sections: readonly Section[], opening:
       level: "warning",
       path: "attach.opening",
       text: `the opening falls on the face of pleat ${place.pleat} of each half's ${section.name.replace(/^left /, "")}, where it shows`,
-      hint: `that face runs from ${print(near)} to ${print(far)} from centre front on the waist: put the opening at one of its edges, or move the pleat as the chapter on pleats says`,
+      hint: `that face runs from ${print(near)} to ${print(far)} from centre front on the waist: ${opening.kind === "seam" ? "write under-fold: true inside opening, and a slit under the nearest fold takes the seam's place" : "put the opening at one of its edges"}, or move the pleat as the chapter on pleats says`,
     });
   }
 }

@@ -29,6 +29,8 @@ export interface Opening {
   readonly kind: "seam" | "slit";
   /** In words: "centre back", or how far from centre front on which side. */
   readonly station: string;
+  /** The fold that it was moved under, in words: "the fold of pleat 4 of the knife pleats". */
+  readonly under?: string;
 }
 
 const SHARES: Partial<Record<OpeningPlace, { share: string; words: string }>> = {

@@ -59,6 +59,8 @@ export interface Station {
   /** Along the flat cut top from centre front, going round by the wearer's left. */
   readonly alongTop: Quantity;
   readonly toFloor: Quantity;
+  /** The same from the straight waist, as it is measured: longer where a pointed edge drops below it. */
+  readonly measuredToFloor: Quantity;
   readonly finished: Quantity;
   readonly turnDown: Quantity;
   /** `finished` and `turnDown` on tape marks, so that with hem allowance and tucks they make the cut length. */
@@ -260,6 +262,8 @@ export interface Plan {
   readonly sections: readonly Section[];
   /** Those of them that are gauged. */
   readonly gauged: readonly GaugedSection[];
+  /** How flat and pleated parts are set: in one layer in the edge's own seam, or turned down and whipped. Absent where all is gauged. */
+  readonly flatParts?: "seam" | "whip";
   /** Rows of gauging, how far below the fold each runs. */
   readonly rows: readonly Quantity[];
   readonly sensitivity: readonly Sensitivity[];
@@ -271,6 +275,8 @@ export interface Plan {
     readonly alongTop: Quantity;
     readonly station: string;
     readonly kind: "seam" | "slit";
+    /** The fold of a laid pleat that it was moved under. */
+    readonly under?: string;
   };
   readonly tucks: readonly Tuck[];
   readonly flounces: readonly FlouncePlace[];

@@ -31,13 +31,19 @@ const times = (q: Quantity, n: bigint): Quantity => mul(q, plain(n));
 /** Folds behind one side of a face: a box has one, a double box two. */
 const SIDE = { knife: 1n, box: 1n, "double-box": 2n } as const;
 
+/** What the lines of a pleated part are laid from. */
+export type LaidOut = Pick<
+  PleatedSection,
+  "set" | "faces" | "depths" | "towards" | "count" | "from" | "cloth"
+>;
+
 /**
  * The lines of a section of the wearer's left half, from the end nearer centre front.
  *
  * A knife turns one edge of its face under, box and double box both. Half a pleat astride a centre line has its face on
  * that line and turns under the edge away from it, whichever way the other pleats point.
  */
-export function pleatLines(section: PleatedSection): readonly PleatLines[] {
+export function pleatLines(section: LaidOut): readonly PleatLines[] {
   const { set, faces, depths, towards, count, from } = section;
   const halfFirst = !isWhole(count) && isZero(from);
   const halfLast = !isWhole(count) && !halfFirst;

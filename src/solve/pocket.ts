@@ -90,7 +90,8 @@ function solveSizes({ recipe, sheet, say }: Work): void {
   sheet.set("pocket.bagWidth", "skirt.pocketWidth + 2 * skirt.seam");
   sheet.set("pocket.facingLength", "skirt.pocketSlit + skirt.pocketFacing");
   sheet.set("pocket.facingWidth", "skirt.pocketFacing + 2 * skirt.seam");
-  sheet.set("pocket.strap", "skirt.pocketBelow + 2 * skirt.seam");
+  sheet.set("pocket.strapRun", "pocket.bagTop + skirt.seam - turnDown.pocket");
+  sheet.set("pocket.strap", "pocket.strapRun + 2 * skirt.seam");
   sheet.set("stitches.pocket", "4 * (pocket.bagLength + pocket.facingLength) * 8 / (1 in)");
   const hangs = sheet.evaluate(`${topOf(recipe)} - pocket.bagTop - pocket.bagLength`);
   if (hangs.value.compare(0) < 0) {

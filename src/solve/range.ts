@@ -28,10 +28,15 @@ const STEPS = 4;
  * easy spacing, which is 11/10 of what a sewn trial measures, and reckoned from thickness until there is one: packed walls are
  * thinner than any trial comes out, so that they promise too much.
  */
-export function solveRange({ sheet }: Work): void {
-  sheet.set("gauging.waistPacked", "gauging.pleats * gauging.packed + waist.seam - gauging.waist");
-  sheet.set("gauging.waistLeast", "gauging.pleats * gauging.easy + waist.seam - gauging.waist");
-  sheet.set("gauging.waistMost", "gauging.cloth / 3 + waist.seam - gauging.waist");
+export function solveRange({ recipe, sheet }: Work): void {
+  const plain = "waist.seam - gauging.waist";
+  // Thrown to the back the pleats close up behind first, and gape first in front: each in its share of the gauged waist.
+  const shared = recipe.fullness.backShare !== undefined;
+  const pleats = shared ? "gauging.pleatsBack * gauging.waist / gauging.waistBack" : "gauging.pleats";
+  const cloth = shared ? "2 * backShare.before * gauging.waist / gauging.waistFront" : "gauging.cloth";
+  sheet.set("gauging.waistPacked", `${pleats} * gauging.packed + ${plain}`);
+  sheet.set("gauging.waistLeast", `${pleats} * gauging.easy + ${plain}`);
+  sheet.set("gauging.waistMost", `${cloth} / 3 + ${plain}`);
 }
 
 /**

@@ -2,6 +2,7 @@
 import { add, div, isZero, less, mul, plain, type Quantity, sub } from "../quantity/quantity.ts";
 import { type BiteRules, layBites, marksOf } from "./bites.ts";
 import type { Work } from "./context.ts";
+import { countAllAlike } from "./count-alike.ts";
 import { type Locked, layLocked } from "./follow-repeat.ts";
 import { type Count, countPleats, type Rules, type Stretch } from "./gauging.ts";
 import type { Opening } from "./opening.ts";
@@ -33,14 +34,21 @@ interface Span {
 function spansOf({ sheet }: Work, zones: readonly SolvedZone[]): readonly Span[] {
   // By the waist as planned: an edge that is made changes no section that may be marked already.
   const quarter = sheet.evaluate("waist.planned / 4");
+  const pieces = ({ set, planned }: SolvedZone): number =>
+    set === "gauged" ? Number(div(planned, quarter).value.ceil().n) : 1;
   let at = sub(quarter, quarter);
   return zones.flatMap((zone, index) => {
-    const parts = zone.set === "gauged" ? Number(div(zone.planned, quarter).value.ceil().n) : 1;
+    const parts = pieces(zone);
     const each = div(zone.waist, plain(parts));
+    // What back-share parts at the side is one gauged part still, by its name and its count.
+    const [before, behind] = [zones[index - 1], zones[index + 1]];
+    const first = zone.parted === "behind" && before ? pieces(before) : 0;
+    const all = first + parts + (zone.parted === "before" && behind ? pieces(behind) : 0);
     return Array.from({ length: parts }, (_, part): Span => {
       const from = at;
       at = add(at, each);
-      return { zone, index, part, parts, from, to: at };
+      const of = { part: first + part, parts: all };
+      return { zone, index: zone.parted === "behind" ? index - 1 : index, ...of, from, to: at };
     });
   });
 }
@@ -119,13 +127,20 @@ export interface CountedPart {
   readonly count: Count;
 }
 
-/** Counts every part; parts of one size are counted once. */
+/**
+ * Counts every part; parts of one size are counted once. With a back-share the part nearest centre back, where the pleats
+ * stand closest, is counted first, and the others take its bites.
+ */
 export function countParts(
   work: Work,
   rules: Rules,
   parts: readonly Part[],
   bites: BiteRules,
 ): readonly CountedPart[] {
+  if (work.recipe.fullness.backShare) {
+    const counts = countAllAlike(work, rules, parts, bites, nearestBack(work.sheet, parts));
+    return parts.map((part, i) => ({ part, count: counts[i] as Count }));
+  }
   const known = new Map<string, Count>();
   return parts.map((part) => {
     const key = [part.cloth, part.waist].map((q) => q.value.toFraction()).join(" ");

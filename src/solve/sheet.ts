@@ -142,7 +142,7 @@ function styleOf({ path, quantity }: Given): Style {
   if (path.endsWith("thickness") || path.endsWith("ten-layers")) return "thick";
   if (path.endsWith("closest-easy")) return "fine";
   if (path.endsWith("bought-by")) return "cloth";
-  if (path.endsWith("shrinkage")) return "share";
+  if (path.endsWith("shrinkage") || path.endsWith("back-share")) return "share";
   if (quantity.dim === PLAIN) return "count";
   return plainStyle(quantity);
 }

@@ -3,7 +3,7 @@ import { add, mul, plain, type Quantity, sub } from "../quantity/quantity.ts";
 import type { Message } from "../recipe/message.ts";
 import type { Recipe } from "../recipe/recipe.ts";
 import { solveAttach } from "./attach.ts";
-import { curveAt, solveBalance } from "./balance.ts";
+import { finishedAt, solveBalance } from "./balance.ts";
 import { solveBreadths, solveWaist } from "./breadths.ts";
 import { solveCloth } from "./cloth.ts";
 import type { Work } from "./context.ts";
@@ -18,7 +18,6 @@ import { limitBreadths, limitHem, limitPlacket, limitRows } from "./limits.ts";
 import { solveLining } from "./lining.ts";
 import { solveLiningCloth } from "./lining-cloth.ts";
 import { solveMap } from "./map.ts";
-import { checkWorkedOut } from "./not-yet.ts";
 import { type Opening, solveOpening } from "./opening.ts";
 import type { Plan, SeamPlace } from "./plan.ts";
 import { solvePocket } from "./pocket.ts";
@@ -29,6 +28,8 @@ import { sensitivityOf } from "./sensitivity.ts";
 import { type Reading, Sheet } from "./sheet.ts";
 import { solveNeedles, solveSewingThread, solveWhipThread } from "./thread.ts";
 import { flounceList, solveCrossing, topOf, tuckList } from "./trims.ts";
+import { underFold } from "./under-fold.ts";
+import { solveShoulder } from "./waist-edge.ts";
 import { warnOfSkirt } from "./warnings.ts";
 import { solveWeight } from "./weight.ts";
 import { solveWork } from "./work.ts";
@@ -52,7 +53,6 @@ export function solve(recipe: Recipe, reading?: Reading): Solved {
   const work: Work = { recipe, sheet, say: (message) => void messages.push(placed(message, recipe)) };
   const failed = (): boolean => messages.some((message) => message.level === "error");
 
-  if (!checkWorkedOut(work)) return { messages };
   solveWaist(work);
   solveBreadths(work);
   if (sheet.has("breadths.count")) limitBreadths(work);
@@ -65,9 +65,10 @@ export function solve(recipe: Recipe, reading?: Reading): Solved {
   const ring = layRing(work);
   const zones = solveZones(work);
   if (!zones) return { messages };
-  const opening = solveOpening(work, ring, zones);
+  const opening = underFold(work, zones, solveOpening(work, ring, zones));
   const plannedShare = plain(opening.planned.value.div(sheet.get("waist.planned").value));
   sheet.choose("turnDown.opening", turnDownAt(work, plannedShare), "the turn-down curve at the opening");
+  solveShoulder(work, zones, (share) => turnDownAt(work, share));
   solveCrossing(work);
   solvePlacket(work);
   limitPlacket(work);
@@ -112,6 +113,7 @@ export function solve(recipe: Recipe, reading?: Reading): Solved {
       alongTop: opening.alongTop,
       station: opening.station,
       kind: opening.kind,
+      ...(opening.under ? { under: opening.under } : {}),
     },
     tucks: tuckList(work),
     flounces: flounceList(work),
@@ -140,14 +142,7 @@ const shareOf = ({ sheet }: Work, waist: Quantity): Quantity =>
 
 function turnDownAt(work: Work, share: Quantity): Quantity {
   const { recipe, sheet } = work;
-  const finished = curveAt(
-    sheet.get("finished.front"),
-    sheet.get("finished.left"),
-    sheet.get("finished.right"),
-    sheet.get("finished.back"),
-    share,
-  );
-  return sub(sheet.get(topOf(recipe)), finished);
+  return sub(sheet.get(topOf(recipe)), finishedAt(work, share));
 }
 
 function rowsOf({ recipe, sheet }: Work): Quantity[] {

@@ -1,22 +1,10 @@
 /** Warnings from common practice: said with their reason, never a refusal. Survivals disagree with every rule. */
 
 import { decimal, printOnTape } from "../quantity/print.ts";
-import {
-  compare,
-  div,
-  fraction,
-  inches,
-  isWhole,
-  less,
-  millimetres,
-  mul,
-  plain,
-  type Quantity,
-} from "../quantity/quantity.ts";
+import { compare, div, fraction, inches, isWhole, less, mul, plain } from "../quantity/quantity.ts";
 import type { Message } from "../recipe/message.ts";
 import type { Work } from "./context.ts";
 import { closes } from "./gauging.ts";
-import { inPleats, layersOf, wallOf } from "./lining.ts";
 import { offerOfMatch } from "./match.ts";
 import type { GaugedSection, Section } from "./plan.ts";
 import { isPleatSet, PLEAT_NAMES, stacks } from "./pleat.ts";
@@ -97,13 +85,14 @@ export function warnOfSections({ sheet, say, recipe }: Work, sections: readonly 
     if (seen.has(key)) continue;
     seen.add(key);
     const ratio = div(section.cloth, section.waist).value;
+    const to1 = `${decimal(ratio, 1)} to 1`;
     const pitch = div(section.cloth, plain(section.pleats));
     if (ratio.compare(3) < 0) {
       say(
         warning(
           "gapes",
           "fullness",
-          `fullness of the ${section.name} is under 3 to 1: gauging gapes`,
+          `fullness of the ${section.name} is ${to1}, under 3 to 1: gauging gapes`,
           "take more breadths, or gauge less of the waist",
         ),
       );
@@ -112,7 +101,7 @@ export function warnOfSections({ sheet, say, recipe }: Work, sections: readonly 
         warning(
           "very-full",
           "fullness",
-          `fullness of the ${section.name} is over 8 to 1`,
+          `fullness of the ${section.name} is ${to1}, over 8 to 1`,
           "take fewer breadths or thinner cloth, and sew the trial before cutting",
         ),
       );
@@ -121,7 +110,7 @@ export function warnOfSections({ sheet, say, recipe }: Work, sections: readonly 
         warning(
           "full",
           "fullness",
-          `fullness of the ${section.name} is over 7 to 1: it needs thin cloth and a trial`,
+          `fullness of the ${section.name} is ${to1}, over 7 to 1: it needs thin cloth and a trial`,
           "sew the trial before cutting",
         ),
       );
@@ -164,10 +153,7 @@ export function warnOfTightness({ sheet, say }: Work): void {
   );
 }
 
-/** Cloths at the seam thicker than this cannot well be whipped. */
-const THICKEST = millimetres(5n);
-
-/** Pleats that lie over each other, and what the layers come to at the seam, turned down. */
+/** Pleats that lie over each other. */
 export function warnOfPleats({ sheet, say, recipe }: Work, sections: readonly Section[]): void {
   for (const section of sections) {
     if (section.half !== "left" || section.set === "flat" || section.set === "gauged") continue;
@@ -184,25 +170,5 @@ export function warnOfPleats({ sheet, say, recipe }: Work, sections: readonly Se
         ),
       );
     }
-    const wall = wallOf({ recipe, sheet });
-    const total = wall && mul(wall, plain(layers));
-    if (total && less(THICKEST, total)) {
-      say(
-        warning(
-          "thick-at-seam",
-          path,
-          `turned down, the ${PLEAT_NAMES[set]} are ${2 * layers} cloths${liningCloths(recipe, layers)}, ${printThick(total)}: too thick to whip`,
-          "set the pleats in one layer, in the band's own seam: trim the top to a seam above the balance line there",
-        ),
-      );
-    }
   }
 }
-
-/** What lies in the layers beside the cloth. */
-function liningCloths(recipe: Work["recipe"], layers: number): string {
-  const behind = inPleats(recipe).map((which) => `${layers * Number(layersOf(recipe, which))} of ${which}`);
-  return behind.length > 0 ? ` and ${behind.join(" and ")}` : "";
-}
-
-const printThick = (q: Quantity): string => `${decimal(q.value, 1)} mm`;

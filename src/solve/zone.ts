@@ -10,6 +10,8 @@ export interface SolvedZone {
   /** The waist before the edge was made. */
   readonly planned: Quantity;
   readonly cloth: Quantity;
+  /** Of a zone that `back-share` parts at the side: the part before it, and the part behind. */
+  readonly parted?: "before" | "behind";
   readonly pleats?: {
     readonly count: Quantity;
     readonly face: Quantity;

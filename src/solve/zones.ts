@@ -4,6 +4,7 @@
  */
 
 import { compare, div, mul, plain, type Quantity, sub } from "../quantity/quantity.ts";
+import { throwBack } from "./back-share.ts";
 import type { Work } from "./context.ts";
 import { isPleatSet, TAKE_UP } from "./pleat.ts";
 import { askedZones, type SolvedZone } from "./zone.ts";
@@ -20,9 +21,11 @@ export function solveZones(work: Work): readonly SolvedZone[] | undefined {
   const planned = waistsOf(work, asked, sheet.evaluate("waist.planned / 2"), false);
   if (!planned) return undefined;
   const zones = clothsOf(work, asked, planned, planned);
-  if (!zones || !recipe.attach.made) return zones;
+  if (!zones) return undefined;
+  if (!recipe.attach.made) return throwBack(work, zones);
   const made = waistsOf(work, asked, sheet.evaluate("waist.seam / 2"), true);
-  return made && remade(zones, made, () => clothsOf(work, asked, made, planned));
+  const again = made && remade(zones, made, () => clothsOf(work, asked, made, planned));
+  return again && throwBack(work, again);
 }
 
 /** The zones on the made edge: cloth stays where it is, faces and depths follow. A flat part that changed moves the cloth. */

@@ -1,6 +1,7 @@
 /** Each figure's drawing, so that a test can look at its labels. */
 import { drawBalance } from "../../src/figure/balance.ts";
 import { drawBreadths } from "../../src/figure/breadths.ts";
+import { drawDogLeg } from "../../src/figure/dog-leg.ts";
 import type { Drawing } from "../../src/figure/drawing.ts";
 import { drawDrawnUp } from "../../src/figure/drawn-up.ts";
 import { drawEdgeSection } from "../../src/figure/edge.ts";
@@ -38,6 +39,7 @@ export const DRAWINGS: Readonly<Record<FigureName, (plan: Plan) => Drawing>> = {
   "drawn-up": drawDrawnUp,
   "waist-ring": drawWaistRing,
   whipping: drawWhipping,
+  "dog-leg": drawDogLeg,
   faults: drawFaults,
   range: drawRange,
   ...(Object.fromEntries(Object.entries(STEPS).map(([name, step]) => [name, step.draw])) as Record<

@@ -83,6 +83,15 @@ export const GARMENTS: Readonly<Record<string, Keys>> = {
     lining: { kind: "flat", to: "turned", width: "27 in", thickness: "0.1 mm" },
     skirt: { hem: { kind: "turned" } },
   },
+  "a pointed bodice edge, a pocket, fuller behind": {
+    skirt: { pocket: "true" },
+    fullness: { "back-share": "56 %" },
+    attach: { to: "bodice-edge", "waist-edge": { depth: "1 3/4 in", "from-centre": "4 in" } },
+  },
+  "a point that hangs free, centimetres": {
+    show: "cm",
+    attach: { to: "bodice-edge", "waist-edge": { depth: "7 cm", "from-centre": "6 cm", set: "straight" } },
+  },
   "a list of originals, crowded at one year": { year: "1850" },
   "double boxes, the opening at the right side, centimetres": {
     show: "cm",

@@ -57,6 +57,8 @@ function lengthsOf(plan: Plan): Set<string> {
         : [section.face, section.depth, ...section.faces, ...section.depths].map(tape),
     ),
     ...plan.layout.pieces.flatMap(({ width, length }) => [tape(width), tape(length)]),
+    // A place under a fold may lie between two marks: it is printed as about the nearest.
+    tape((plan.values.get("opening.fromFront") as { quantity: Quantity }).quantity),
     ...(repeat?.down ? [tape(repeat.down)] : []),
     // A bar for the scale, how deep a whip stitch goes, the roll of the hem, the braid below it: rules, not results.
     ...["20 in", "50 cm", "1/16 in", "1/8 in", "1.5 mm", "3 mm"],

@@ -64,9 +64,15 @@ export function missed(plan: Plan): string[] {
   });
 }
 
-/** The rules in words are those of a garment not yet tried, not made, and not on the lines of its cloth. */
+/**
+ * The rules in words are those of a garment not yet tried, not made, not on the lines of its cloth, and whose sections do
+ * not take their bites from one another (tests/share-laws.ts has those).
+ */
 const plainlyCounted = ({ recipe }: Plan): boolean =>
-  !recipe.fullness.trial && !recipe.attach.made && !recipe.fullness.followRepeat;
+  !recipe.fullness.trial &&
+  !recipe.attach.made &&
+  !recipe.fullness.followRepeat &&
+  !recipe.fullness.backShare;
 
 /** So many random recipes; how many sections were tried. */
 export function holdCounts(runs: number): number {

@@ -1,11 +1,12 @@
 /** Rows that say where a rule shows in a built booklet: built in memory, read chapter by chapter, held against the row. */
 import { existsSync, readFileSync } from "node:fs";
+import Fraction from "fraction.js";
 import { expect } from "vitest";
 import { makeBooklet } from "../../src/booklet/booklet.ts";
 import type { Message } from "../../src/recipe/message.ts";
 import { readRecipe } from "../../src/recipe/read.ts";
 import { solve } from "../../src/solve/solve.ts";
-import { type Keys, recipeText } from "../recipes.ts";
+import { BASE, type Keys, merged, recipeText } from "../recipes.ts";
 
 export interface Row {
   /** The part of the rules that it belongs to. */
@@ -23,6 +24,10 @@ export interface Row {
   /** What booklet.md says, by the beginning of a chapter's title. */
   readonly says?: Readonly<Record<string, readonly string[]>>;
   readonly message?: { readonly code: string; readonly level: Message["level"] };
+  /** What that message's words hold. */
+  readonly warns?: readonly string[];
+  /** How far from the values the plan's may lie, in inches; exact where it is not given. */
+  readonly near?: string;
 }
 
 interface Built {
@@ -69,16 +74,24 @@ const at = (whole: unknown, path: string): unknown =>
 /** Number, text or truth as the rows write it. */
 const written = (found: unknown): unknown => (typeof found === "number" ? String(found) : found);
 
-/** Holds one row against its booklet. */
-export function hold(row: Row): void {
+/** Holds one row against its booklet; `base` are keys that every row of its file has over the plain skirt. */
+export function hold(row: Omit<Row, "section">, base: Keys = {}): void {
   expect(Object.keys({ ...row.values, ...row.plan, ...row.says, ...row.message }).length).toBeGreaterThan(0);
-  const { messages, plan, chapters } = row.demo ? demo(row.demo) : build(recipeText(row.recipe));
+  const { messages, plan, chapters } = row.demo
+    ? demo(row.demo)
+    : build(recipeText(row.recipe, merged(BASE, base)));
   if (row.message) expect(messages).toContainEqual(expect.objectContaining(row.message));
+  for (const words of row.warns ?? [])
+    expect(messages.find(({ code }) => code === row.message?.code)?.text).toContain(words);
   expect(plan !== undefined, messages.map(({ text }) => text).join("; ")).toBe(
     row.message?.level !== "error",
   );
+  const near = new Fraction(row.near ?? "0");
+  const close = (found: string | undefined, wanted: string): boolean =>
+    new Fraction(found ?? "-1000000").sub(wanted).abs().compare(near) <= 0;
   for (const [name, wanted] of Object.entries(row.values ?? {}))
-    expect(`${name} = ${plan?.values[name]?.exact}`).toBe(`${name} = ${wanted}`);
+    if (row.near) expect(close(plan?.values[name]?.exact, wanted), `${name} = ${wanted}`).toBe(true);
+    else expect(`${name} = ${plan?.values[name]?.exact}`).toBe(`${name} = ${wanted}`);
   for (const [path, wanted] of Object.entries(row.plan ?? {}))
     expect([path, written(at(plan, path))]).toEqual([path, wanted]);
   for (const [beginning, sentences] of Object.entries(row.says ?? {})) {

@@ -1,5 +1,5 @@
 /** Booklet pages on disk, opened in a real browser; whatever goes wrong in them is kept. */
-import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
@@ -12,8 +12,7 @@ import { launch } from "./browser.ts";
 
 const DEMO_FOLDER = fileURLToPath(new URL("../../demo-projects/", import.meta.url));
 
-/** Every demo's name. */
-export const DEMOS = readdirSync(DEMO_FOLDER);
+export { DEMOS } from "../demos.ts";
 
 /** A demo's page as it is built. */
 export function demoPage(demo: string): string {

@@ -31,7 +31,16 @@ function withField(path: string, value: string): string {
     "wearer.waist-to-floor.left": both("left", "right"),
     "wearer.waist-to-floor.right": both("left", "right"),
     "wearer.waist-height": { wearer: { waist: "27 in", hoop: { round: "110 in", height: "9 in" } } },
+    "sizes.*.waist-height": {
+      wearer: { waist: "27 in", ...LENGTHS, hoop: { round: "110 in", height: "9 in" } },
+    },
     "attach.opening.from-centre": { attach: { opening: { at: "front-left" } } },
+    ...Object.fromEntries(
+      ["shape", "depth", "from-centre", "set"].map((key) => [
+        `attach.waist-edge.${key}`,
+        { attach: { to: "bodice-edge", "waist-edge": { depth: "2 in", "from-centre": "4 in" } } },
+      ]),
+    ),
     "fullness.gauged-back": { fullness: { method: "pleated-gauged-back" } },
     "fullness.flat-front": { fullness: { method: "flat-front-gauged" } },
   };
@@ -49,6 +58,7 @@ const MATCHED = {
   cloth: { width: "44 in", thickness: "0.25 mm", repeat: { across: "1 in", match: "true" } },
 };
 const SEPARATE = { lining: { width: "30 in", thickness: "0.2 mm", to: "separate" } };
+const LENGTHS = { "waist-to-floor": { front: "40 in", side: "41 in", back: "42 in" } };
 
 const both = (...sides: string[]): Record<string, unknown> => ({
   wearer: {
@@ -73,7 +83,6 @@ const NEEDED: Record<string, unknown> = {
   "attach.band.hook-sets": [{ waist: "26 in" }],
   "attach.other-waists": [{ waist: "29 in" }],
   sizes: [{ name: "A" }],
-  "sizes.*.waist-to-floor": { front: "40 in", side: "41 in", back: "42 in" },
   "sizes.*.hoop": { round: "110 in" },
 };
 
@@ -98,7 +107,7 @@ describe("the schema", () => {
       [...(recipe?.places.keys() ?? [])].map((path) => path.replace(/\.\d+(?=\.|$)/g, ".*")),
     );
     const left = KEYS.map((key) => key.path).filter(
-      (path) => !written.has(path) && !path.startsWith("sizes.") && !path.startsWith("fullness.zones"),
+      (path) => !written.has(path) && !path.startsWith("sizes") && !path.startsWith("fullness.zones"),
     );
     // One of two that exclude each other, and what goes only with them.
     expect(left).toEqual([
@@ -108,7 +117,15 @@ describe("the schema", () => {
       "lining.shorter",
       "skirt.round",
       "fullness.flat-front",
+      "fullness.back-share",
+      "attach.waist-edge",
+      "attach.waist-edge.shape",
+      "attach.waist-edge.depth",
+      "attach.waist-edge.from-centre",
+      "attach.waist-edge.set",
+      "attach.flat-parts",
       "attach.opening.from-centre",
+      "attach.opening.under-fold",
       "work.rates.running",
       "work.rates.marking",
     ]);
@@ -126,6 +143,7 @@ describe("the schema", () => {
       "attach",
       "work",
       "evidence",
+      "publish",
       "sizes",
     ]);
     expect(FRONT_MATTER.pipe[0].entries.title).toBeDefined();

@@ -19,7 +19,7 @@ const SOLVED: Record<string, string> = {
   "nothing fits": recipeText({ cloth: { thickness: "1.6 mm" }, skirt: { breadths: "7" } }),
   "no width": recipeText({ cloth: { width: "6 in", selvedge: "1/4 in" }, skirt: { seam: "2 3/4 in" } }),
   "whipped too seldom": recipeText({ attach: { whip: "every-other" } }),
-  "not worked out yet": recipeText({ sizes: "[{name: A, waist: 25 in}]" }),
+  "a size that cannot be": recipeText({ sizes: "[{name: A, waist: 25 in, skirt: {breadths: 1/2}}]" }),
   "a half breadth and a seam in front": recipeText({
     skirt: { breadths: null, round: "150 in", "centre-front": "seam" },
   }),

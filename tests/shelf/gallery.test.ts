@@ -4,8 +4,10 @@ import { readdirSync, readFileSync, statSync } from "node:fs";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { describe, expect, it } from "vitest";
-import { makeBooklet } from "../../src/booklet/booklet.ts";
+import { makeBooklet, planFile } from "../../src/booklet/booklet.ts";
+import { work } from "../../src/booklet/notebook/work.ts";
 import { checkProject } from "../../src/shelf/build.ts";
+import { filesOfSet } from "../../src/shelf/sizes.ts";
 import { nodeWorld } from "../../src/shelf/world.ts";
 
 const ROOT = fileURLToPath(new URL("../../", import.meta.url));
@@ -24,7 +26,21 @@ const unpacked = (text: string): string =>
 describe("the gallery", () => {
   it.each(demos)("%s", (demo) => {
     const recipe = join(ROOT, "demo-projects", demo, "recipe.md");
-    const { plan, own } = checkProject(nodeWorld(process), { recipe, shown: recipe, name: demo });
+    const outcome = checkProject(nodeWorld(process), { recipe, shown: recipe, name: demo });
+    const { plan, own, sizes } = outcome;
+    if (own && sizes) {
+      // Of sizes: what is made of all of them, and each one's numbers.
+      const made = new Map(filesOfSet(outcome, own));
+      for (const { folder, plan } of sizes)
+        made.set(`${folder}/plan.json`, plan ? planFile(work(plan, own.notebook).plan) : "");
+      for (const file of made.keys()) if (file.endsWith(".html")) made.delete(file);
+      for (const [file, text] of made)
+        expect(
+          readFileSync(join(ROOT, "output", demo, file), "utf8") === text,
+          `${demo}/${file}: ${STALE}`,
+        ).toBe(true);
+      return;
+    }
     if (!plan) throw new Error(`${demo} does not build`);
     for (const { path, bytes } of own?.photographs.values() ?? []) {
       const kept = readFileSync(join(ROOT, "output", demo, path));
@@ -48,16 +64,16 @@ describe("the gallery", () => {
     }
   });
 
-  it("keeps only booklet.md, figures, guides, photographs and plan.json of each demo and one booklet.html, under 4 MB in all", () => {
+  it("keeps only booklet.md, figures, guides, photographs and plan.json of each demo, the tables and plans of sizes, and one booklet.html, under 5 MB in all", () => {
     const kept = execFileSync("git", ["ls-files", "output"], { cwd: ROOT, encoding: "utf8" })
       .split("\n")
       .filter(Boolean);
     const allowed =
-      /^output\/(index\.md|[\w-]+\/(booklet\.md|plan\.json|(figures|guides)\/[\w-]+\.svg|photos\/[\w-]+\.png)|mill-house-cotton\/booklet\.html)$/;
+      /^output\/(index\.md|[\w-]+\/(booklet\.md|plan\.json|sizes\.(md|json)|size-[\w-]+\/(plan\.json|figures\/[\w-]+\.svg)|(figures|guides)\/[\w-]+\.svg|photos\/[\w-]+\.png)|mill-house-cotton\/booklet\.html)$/;
     expect(kept.filter((file) => !allowed.test(file))).toEqual([]);
     expect(new Set(kept.map((file) => file.split("/")[1]))).toEqual(new Set([...demos, "index.md"]));
     expect(kept.map((file) => statSync(join(ROOT, file)).size).reduce((a, b) => a + b)).toBeLessThan(
-      4_000_000,
+      5_000_000,
     );
   });
 });

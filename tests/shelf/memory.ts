@@ -20,6 +20,15 @@ const BYTES = "bytes:";
 export const asText = (content: Uint8Array): string =>
   BYTES + Array.from(content, (byte) => String.fromCharCode(byte)).join("");
 
+/** Bytes as text; those that are none letter for letter. */
+function decoded(content: Uint8Array): string {
+  try {
+    return new TextDecoder("utf-8", { fatal: true }).decode(content);
+  } catch {
+    return new TextDecoder("latin1").decode(content);
+  }
+}
+
 /** Starts with these files (absolute paths under /w). */
 export function memoryWorld(files: Record<string, string>, terminal = false): MemoryWorld {
   const kept = new Map(Object.entries(files));
@@ -37,6 +46,9 @@ export function memoryWorld(files: Record<string, string>, terminal = false): Me
     env: (name) => world.settings[name],
     run: (program, words) => world.program(program, words),
     terminal,
+    asset: (name) => {
+      throw new Error(`no asset ${name} here`);
+    },
     unique: "1",
     out: (text) => {
       said.out += text;
@@ -59,7 +71,7 @@ export function memoryWorld(files: Record<string, string>, terminal = false): Me
     size: (path) => world.read(path).length,
     write: (path, content) => {
       world.fault("write", path);
-      kept.set(path, typeof content === "string" ? content : new TextDecoder("latin1").decode(content));
+      kept.set(path, typeof content === "string" ? content : decoded(content));
     },
     writeNew: (path, content) => {
       if (kept.has(path)) return false;

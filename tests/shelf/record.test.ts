@@ -137,6 +137,18 @@ describe("a record is added", () => {
     expect(made(world).entries[0]?.steps.gauging?.value.toFraction()).toBe("2");
   });
 
+  it("with what was read at a fitting, kept among the notes and not taken back by the next record", async () => {
+    const world = worldOf();
+    const said = { "second-fitting/left side/Read": "2 1/8 in" };
+    await recorded(world, { said });
+    await recorded(world, { said: { ...said, lessons: "more light" } });
+    const [first, second] = made(world).entries;
+    expect(first?.notes).toEqual(said);
+    expect(second?.notes).toEqual({});
+    await run(world, "build", "a");
+    expect(world.files.get("/w/output/a/booklet.md")).toContain("second fitting, left side, Read: 2 1/8 in");
+  });
+
   it("with counts by the pleats really made: two rows of bites, two a pleat", async () => {
     const world = worldOf();
     await recorded(world, { said: { "made.pleats": "150" }, seconds: { gauging: 60, marking: 60 } });

@@ -86,11 +86,17 @@ describe("where a place on the cloth comes to lie", () => {
     const codes = (at: Keys): Plan["messages"] =>
       zones("[{set: knife, waist: 4 in, face: 1 in}, {set: gauged}]", { attach: { opening: at } }).messages;
     // knives 3 : 1, towards the back: the second shows 3 to 4 along the top, 1 to 2 on the waist; 1 1/6 is 3 1/2
-    const found = codes({ at: "front-left", "from-centre": "1 1/6 in" }).find(
+    const found = codes({ at: "front-left", "from-centre": "1 1/6 in", "under-fold": "false" }).find(
       ({ code }) => code === "opening-on-face",
     );
     expect(found?.text).toContain("pleat 2");
     expect(found?.hint).toContain("1 in to 2 in");
+    // Left to itself the slit goes half an inch along the top to the end of pleat 1, 3 in of cloth and 1 in of waist.
+    const moved = codes({ at: "front-left", "from-centre": "1 1/6 in" });
+    expect(moved.map(({ code }) => code)).not.toContain("opening-on-face");
+    const said = moved.find(({ code }) => code === "opening-under-fold")?.text;
+    expect(said).toContain("1/2 in along the cut top to the fold of pleat 1 of the knife pleats");
+    expect(said).toContain("1 in to the left of centre front");
     expect(codes({ at: "centre-back" }).map(({ code }) => code)).not.toContain("opening-on-face");
   });
 });

@@ -12,10 +12,27 @@ export const CROSSED = {
   hint: "put {{#if}}, {{#each}}, {{else}} and their ends on lines of their own, round whole paragraphs, items or rows",
 };
 
-/** Makes it; `onFault` is told where no shape can be made. */
-export function ownText(template: Template, place: Place, onFault: () => void): OwnText {
-  return { template, shape: shapeOf(template, onFault), place };
+/** Shapes made before, by the text of their template: a text that stands as it stood is not parsed again. */
+export type Shapes = Map<string, Shape>;
+
+/** Makes it; `onFault` is told where no shape can be made. `known` gives shapes made before, and takes the new one. */
+export function ownText(template: Template, place: Place, onFault: () => void, known?: Shapes): OwnText {
+  if (!known) return { template, shape: shapeOf(template, onFault), place };
+  const text = JSON.stringify(template, (key, value) => (key === "at" ? undefined : value));
+  const before = known.get(text);
+  if (before) return { template, shape: before, place };
+  let isSound = true;
+  const shape = shapeOf(template, () => {
+    isSound = false;
+    onFault();
+  });
+  if (known.size >= MOST_SHAPES) known.clear();
+  if (isSound) known.set(text, shape);
+  return { template, shape, place };
 }
+
+/** More shapes than a booklet has texts, so that a long sitting does not fill the machine. */
+const MOST_SHAPES = 500;
 
 function shapeOf(template: Template, onFault: () => void): Shape {
   try {

@@ -16,7 +16,8 @@ import { lift, putIn } from "./lift.ts";
 import { locator } from "./locate.ts";
 import { type Notebook, type OwnText, THE_REST } from "./notebook.ts";
 import { CROSSED, ownText } from "./own-text.ts";
-import { readWorkings } from "./read-workings.ts";
+import type { ReadMemory } from "./read-memory.ts";
+import { type ReadWorkings, readWorkings } from "./read-workings.ts";
 import { scan } from "./scan.ts";
 import { segmentsOf } from "./segments.ts";
 import { tagFaults } from "./tags.ts";
@@ -39,13 +40,16 @@ export interface ProjectText {
  * @param file the recipe's name, for messages
  * @param body what stands below the front matter, and the line of the file that it starts on
  * @param own the files of the project's `templates/`
+ * @param quick what was read before; with it, pictures, links and HTML are not looked into and no photograph is listed, so
+ *   that a text can be read again at every key. What it finds is true, but it is not all.
  */
 export function readNotebook(
   file: string,
   body: { readonly text: string; readonly line: number },
   own: readonly ProjectText[] = [],
+  quick?: ReadMemory,
 ): ReadNotebook {
-  const reader = new Reader(file, body.line);
+  const reader = new Reader(file, body.line, quick);
   const found = reader.body(body.text.replaceAll("\r\n", "\n"));
   const templates = reader.templates(own);
   const photographs = Object.fromEntries(reader.photographs);
@@ -61,10 +65,12 @@ class Reader {
   private readonly file: string;
   private readonly line: number;
   private readonly given = new Map<string, Named>();
+  private readonly quick: ReadMemory | undefined;
 
-  constructor(file: string, line: number) {
+  constructor(file: string, line: number, quick: ReadMemory | undefined) {
     this.file = file;
     this.line = line;
+    this.quick = quick;
   }
 
   body(text: string): Pick<Notebook, "body" | "start" | "workings"> {
@@ -84,9 +90,9 @@ class Reader {
       if (problem) this.say(span(fence.open.number, 1, fence.open.text.length), problem);
     }
     this.add(lines.flatMap((line, i) => lineFault(line, lines[i - 1], span) ?? []));
-    const read = readWorkings(workings, VOCABULARY, (line, column, length) =>
-      span(line.number, column, length),
-    );
+    const make = (): ReadWorkings =>
+      readWorkings(workings, VOCABULARY, (line, column, length) => span(line.number, column, length));
+    const read = this.quick?.readWorkings([this.line, workings], make) ?? make();
     for (const [name, kind] of read.given) this.given.set(name, kind);
     const lifted = lift(text, workings);
     const template = this.template(lifted, this.file, this.line, [...CHAPTERS, THE_REST]);
@@ -157,10 +163,11 @@ class Reader {
   }
 
   private own(template: Template, place: Place): OwnText {
-    return ownText(template, place, () => this.say(place, CROSSED));
+    return ownText(template, place, () => this.say(place, CROSSED), this.quick?.shapes);
   }
 
   private images(text: string, span: Span): void {
+    if (this.quick) return;
     try {
       const found = findImages(text, span);
       this.add(found.messages);

@@ -10,7 +10,7 @@ export const GARMENT = `
 
 /** Yes or no: `is.…`. */
 export const FLAGS = `
-  againstPractice allGauged backed banded bandTemplates bodiceEdge boxed braid cbSeam centreSeamOnFace cfSeam chosenGauged
+  againstPractice allGauged backed backShare backShareStep banded bandTemplates bodiceEdge boxed braid cbSeam centreSeamOnFace cfSeam chosenGauged
   cost costCloth costInterlining costLining costNotions costWork cotton cross dominant dominantAtBack doubledThread drawnAlong ease equalSections
   estimatedLengths estimatedOnly even evenTurnDown everyOther evidence evidenceCounted evidenceSkipped
   faced facedBand facingPieced fewOriginals fibre finest flat flatAndPleated flatLining flounces
@@ -19,11 +19,12 @@ export const FLAGS = `
   interliningTurned knife light lined linen liningFold liningInHem liningInPleats liningJoined liningNarrower liningSeparate
   liningTurned locked longAndShort longerBites longTails made metric mixed mixedFibre
   mixedStyles mounted negativeEase oneFlounce oneLayer onePiece oneWay oneTuck openingOnFace outOfPeriod over
-  ownFacing ownPace partBand petticoat photographed piped pipingJoined pleated pleatsOneLayer pleatsOnly pocket pocketLeft
+  ownFacing ownPace partBand petticoat photographed piped pipingJoined pleated pleatsOneLayer pleatsOnly pointOver pointed pocket
+  pocketLeft
   practiceCotton practiceEither practiceForties practiceLinen practicePleats practiceSheer printedStrip quartered
   recorded recordedHem recordedHours recordedMeasures recordedSections recordedTrials recordedWords
   remainder remarks repeatAcross repeatDown seamOpening seamsInPleats seamsMeet seamsOnFaces severalBreadths
-  sheer shrinks silk slit slitInGauging stacked stay thickness threeRows trialKept trialSewn tucks
+  sheer shrinks silk slit slitInGauging stacked stay thickness threeRows tooThick trialKept trialSewn tucks
   tucksOverOpening turned unlikeSides waistband warnings wearer weight weightInAll wholeBreadth wool year`;
 
 /** Lists and what their items hold: `name` is words, `name?` yes or no, `name[]` a list with its own line. */

@@ -7,6 +7,8 @@ import { stepHooks } from "./hooks.ts";
 import { stepNeedle } from "./needle.ts";
 import { stepPins } from "./pins.ts";
 import { stepPlacket } from "./placket.ts";
+import { stepPocket } from "./pocket.ts";
+import { stepPoint } from "./point.ts";
 import { stepRows } from "./rows.ts";
 import type { Step } from "./step.ts";
 import { stepTurn } from "./turn.ts";
@@ -15,7 +17,9 @@ import { stepWhip } from "./whip.ts";
 export type StepName = Extract<FigureName, `step-${string}`>;
 
 export const STEPS: Readonly<Record<StepName, Step>> = {
+  "step-pocket": stepPocket,
   "step-placket": stepPlacket,
+  "step-point": stepPoint,
   "step-turn": stepTurn,
   "step-needle": stepNeedle,
   "step-rows": stepRows,

@@ -1,6 +1,6 @@
 /** A booklet worked out again in the page, by the code that built it. */
 
-import { type Before, pictureOf } from "../../booklet/html.ts";
+import type { Before } from "../../booklet/html.ts";
 import { type Notebook, STANDARD } from "../../booklet/notebook/notebook.ts";
 import type { Pictures } from "../../booklet/notebook/picture.ts";
 import { work } from "../../booklet/notebook/work.ts";
@@ -21,6 +21,10 @@ export interface PageData {
   readonly written: Data;
   readonly body: Recipe["body"];
   readonly list?: EvidenceText;
+  /** Which size it is, where it is one of a set. */
+  readonly size?: string;
+  /** Measures that must be entered before there is a booklet: a page that asks for a reader's own. */
+  readonly asks?: readonly string[];
   /** Work that was recorded before the page was built. */
   readonly recorded?: RecordedData;
   /** What the maker wrote below the front matter; not there for the standard booklet. */
@@ -33,7 +37,8 @@ export type Outcome =
   | { readonly plan: Plan; readonly parts: Parts; readonly messages: readonly Message[] }
   | { readonly plan?: undefined; readonly messages: readonly Message[] };
 
-const READINGS: Readonly<Record<"in" | "cm", Reading>> = {
+/** What is printed in for a reader of other units than the recipe's. */
+export const READINGS: Readonly<Record<"in" | "cm", Reading>> = {
   in: { show: "in", tape: inches("1/16") },
   cm: { show: "cm", tape: millimetres(1n) },
 };
@@ -42,8 +47,9 @@ const READINGS: Readonly<Record<"in" | "cm", Reading>> = {
 export class Live {
   private readonly data: PageData;
   private readonly pictures: Pictures;
+  /** What stands before anything but what is asked for is changed, by that and the units. */
+  private readonly published = new Map<string, { before: Before | undefined; outcome: Outcome }>();
   private readonly recorded: Pick<Recipe, "recorded">;
-  private readonly published: Partial<Record<Units, { before: Before; outcome: Outcome }>> = {};
 
   /** @param pictures what stands in the page for each photograph that it shows */
   constructor(data: PageData, pictures: Pictures = new Map()) {
@@ -54,24 +60,37 @@ export class Live {
 
   /** The booklet with these measures changed; the messages alone where they cannot be. */
   make(changes: Changes, units: Units): Outcome {
-    const published = this.asPublished(units);
-    return Object.keys(changes).length === 0
+    const asked = Object.fromEntries(Object.entries(changes).filter(([path]) => this.asks.includes(path)));
+    const published = this.asPublished(asked, units);
+    return Object.keys(changes).length === Object.keys(asked).length
       ? published.outcome
       : this.outcome(changes, units, published.before);
   }
 
-  private asPublished(units: Units): { before: Before; outcome: Outcome } {
-    const known = this.published[units];
+  /** Measures that are asked for and not among these. */
+  missing(changes: Changes): readonly string[] {
+    return this.asks.filter((path) => (changes[path] ?? null) === null);
+  }
+
+  private get asks(): readonly string[] {
+    return this.data.asks ?? [];
+  }
+
+  private asPublished(asked: Changes, units: Units): { before: Before | undefined; outcome: Outcome } {
+    const key = JSON.stringify([units, asked]);
+    const known = this.published.get(key);
     if (known) return known;
-    const outcome = this.outcome({}, units);
-    const made = { outcome, before: beforeOf(outcome) };
-    this.published[units] = made;
+    const outcome = this.outcome(asked, units);
+    const made = { outcome, before: outcome.plan ? beforeOf(outcome) : undefined };
+    // What a reader has typed before needs no remembering.
+    if (this.asks.length > 0) this.published.clear();
+    this.published.set(key, made);
     return made;
   }
 
   private outcome(changes: Changes, units: Units, before?: Before): Outcome {
     const tree = treeOf(changed(this.data.written, changes));
-    const read = recipeFromTree(tree, NOWHERE, this.data.body, this.data.list);
+    const read = recipeFromTree(tree, NOWHERE, this.data.body, this.data.list, this.data.size);
     if (!read.recipe) return { messages: read.messages };
     const recipe = { ...read.recipe, ...this.recorded };
     const solved = solve(recipe, this.reading(recipe, units));
@@ -90,15 +109,13 @@ export class Live {
   }
 }
 
-function beforeOf(outcome: Outcome): Before {
-  if (!outcome.plan) return { chapters: new Map(), values: new Map(), figures: new Map() };
-  const { plan, parts } = outcome;
+function beforeOf({ plan, parts }: Outcome & { plan: object }): Before {
   return {
     chapters: parts.prints,
     values: new Map([...plan.values].map(([name, { shown }]) => [name, shown])),
     figures: new Map([
-      ...[...parts.figures].map(([name, figure]) => [`figures/${name}`, pictureOf(figure)] as const),
-      ...[...parts.guides].map(([name, guide]) => [`guides/${name}`, pictureOf(guide)] as const),
+      ...[...parts.figures].map(([name, figure]) => [`figures/${name}`, figure] as const),
+      ...[...parts.guides].map(([name, guide]) => [`guides/${name}`, guide] as const),
     ]),
   };
 }

@@ -6,6 +6,7 @@ import type { Checking } from "./checking.ts";
 
 export function checkAttach({ values, written, say, sayOfKey }: Checking): void {
   checkWaists({ values, written, say, sayOfKey });
+  checkWaistEdge({ values, written, say, sayOfKey });
   const { at } = values.attach?.opening ?? {};
   if (at === undefined) return;
   const off = at === "front-left" || at === "front-right";
@@ -72,4 +73,33 @@ function checkWaists({
       hint: "leave other-waists out, and enter the new waist as attach.made when its edge is made",
     });
   }
+}
+
+/** A point needs a bodice edge, and its slants end before the sides. */
+function checkWaistEdge({
+  values,
+  written,
+  say,
+  sayOfKey,
+}: Pick<Checking, "values" | "written" | "say" | "sayOfKey">): void {
+  if (!written("attach.waist-edge")) return;
+  const to = values.attach?.to;
+  if (to !== undefined && to !== "bodice-edge")
+    sayOfKey("attach.waist-edge", {
+      code: "waist-edge-off-bodice",
+      text: `waist-edge is given, and a ${to} is straight`,
+      expected: "waist-edge only with to: bodice-edge",
+      hint: "write to: bodice-edge, or leave waist-edge out",
+    });
+  const from = values.attach?.["waist-edge"]?.["from-centre"];
+  const { waist, ease } = values.wearer ?? {};
+  if (!from || !waist || !ease) return;
+  const quarter = div(add(waist, ease), plain(4n));
+  if (less(from, quarter)) return;
+  say("attach.waist-edge.from-centre", {
+    code: "waist-edge-wide",
+    text: "the slant of the point would begin at the side or behind it",
+    expected: `less than a quarter of the waist, ${printExactly(quarter, values.show ?? "in")}`,
+    hint: "check the distance: it is measured from centre front to one side",
+  });
 }

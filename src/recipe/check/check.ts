@@ -9,7 +9,6 @@ import { checkCloth } from "./cloth.ts";
 import { checkFullness } from "./fullness.ts";
 import { checkLining } from "./lining.ts";
 import { checkRepeat } from "./repeat.ts";
-import { checkSizes } from "./sizes.ts";
 import { checkSkirt } from "./skirt.ts";
 import { checkWearer } from "./wearer.ts";
 
@@ -29,7 +28,6 @@ const RULES: readonly ((checking: Checking) => void)[] = [
   checkSkirt,
   checkFullness,
   checkAttach,
-  checkSizes,
 ];
 
 /** Runs every rule over what could be read. */

@@ -18,7 +18,7 @@ export function checkWearer(checking: Checking): void {
     });
   }
   if (!values.wearer) return;
-  checkLengths(checking, "wearer", values.wearer["waist-to-floor"] !== undefined);
+  checkLengths(checking, values.wearer["waist-to-floor"] !== undefined);
   checkHoop(checking);
   if (!written("wearer.waist-to-floor") && !written("wearer.waist-height")) {
     sayOfKey("wearer", {
@@ -30,12 +30,12 @@ export function checkWearer(checking: Checking): void {
   }
 }
 
-/** The lengths of the wearer, or of one of the sizes; `readable` when waist-to-floor is a block of keys. */
-export function checkLengths({ written, sayOfKey }: Checking, at: string, readable: boolean): void {
-  const floor = `${at}.waist-to-floor`;
+/** The lengths to the floor; `readable` when waist-to-floor is a block of keys. */
+function checkLengths({ written, sayOfKey }: Checking, readable: boolean): void {
+  const floor = "wearer.waist-to-floor";
   const has = (key: string): boolean => written(`${floor}.${key}`);
-  if (written(floor) && written(`${at}.waist-height`)) {
-    sayOfKey(`${at}.waist-height`, {
+  if (written(floor) && written("wearer.waist-height")) {
+    sayOfKey("wearer.waist-height", {
       code: "lengths-twice",
       text: "waist-to-floor and waist-height are both given",
       expected: "one of the two",

@@ -1,5 +1,6 @@
 /** The front matter as a JSON Schema (2020-12), for editors that know one: keys, words, defaults, what must be there. Patterns are loose; the program is the judge. */
 import { type AnySchema, type FieldMeta, isOpen, isRequired, type Kind, shapeOf } from "../meta.ts";
+import { schemaAt } from "../one-field.ts";
 import { FRONT_MATTER } from "../schema/recipe.ts";
 
 type Json = string | number | boolean | readonly Json[] | { readonly [key: string]: Json };
@@ -49,6 +50,7 @@ function schemaOf(schema: AnySchema): Json {
   const shape = shapeOf(schema);
   if (shape.is === "field") return fieldSchema(shape.meta);
   const { about, most } = shape.meta;
+  if (shape.is === "block" && shape.meta.anyOf !== undefined) return anyKeysOf(shape.meta.anyOf, about);
   if (shape.is === "list") {
     return {
       description: about,
@@ -67,6 +69,18 @@ function schemaOf(schema: AnySchema): Json {
     ...(required.length > 0 ? { required } : {}),
     additionalProperties: false,
   };
+}
+
+/** Any keys of a block of the recipe, none of which must be there. */
+function anyKeysOf(name: string, description: string): Json {
+  const loose = (json: Json): Json => {
+    if (typeof json !== "object") return json;
+    if (Array.isArray(json)) return json.map(loose);
+    const { required: _, ...rest } = json as { readonly [key: string]: Json };
+    return Object.fromEntries(Object.entries(rest).map(([key, inner]) => [key, loose(inner)]));
+  };
+  const whole = loose(schemaOf(schemaAt(name))) as { readonly [key: string]: Json };
+  return { ...whole, description };
 }
 
 /** The schema as the text of its file. */

@@ -54,6 +54,23 @@ function limits({ above, least, most, step }: FieldMeta): string {
   return parts.join(", ");
 }
 
+/** What a key is in words, for showing beside it: without marks. */
+export function keyWords({ shape, required }: Key): { readonly [what: string]: string } {
+  const plain = (text: string): string => text.replaceAll("`", "").replaceAll("**", "");
+  if (shape.is !== "field") {
+    const most = shape.is === "list" && shape.meta.most ? `, at most ${shape.meta.most} entries` : "";
+    return { means: shape.meta.about, written: shape.is === "list" ? `a list${most}` : "a block of keys" };
+  }
+  const { meta } = shape;
+  return {
+    means: `${meta.about}${meta.when ? plain(`; has an effect only ${condition(meta.when)}`) : ""}`,
+    written: plain(meta.kind === "choice" ? `one of ${written(meta)}` : written(meta)),
+    usual: plain(usual(meta, required)),
+    limits: limits(meta),
+    example: meta.example,
+  };
+}
+
 const HEAD = ["Key", "What it means", "Written as", "Usual value", "Limits", "Example"];
 
 function fieldRow({ path, shape, required }: Key): string[] {

@@ -1,6 +1,6 @@
 /** What the skirt is set to, and how it closes. */
 import { block, list, optional } from "../blocks.ts";
-import { byDefault, choice } from "../fields.ts";
+import { byDefault, choice, flag } from "../fields.ts";
 import { length } from "../measures.ts";
 
 /** Only these have a band. */
@@ -108,9 +108,37 @@ const OPENING = block(
         most: "100 in",
       }),
     ),
+    "under-fold": optional(
+      flag({
+        about:
+          "where the opening falls on the face of a laid pleat: move it under the nearest fold, away from a seam too; not given, a slit is moved and a seam is not",
+      }),
+    ),
   },
   { always: true },
 );
+
+const WAIST_EDGE = block("a bodice edge that drops to a point at centre front; only with to: bodice-edge", {
+  shape: choice(["point"], { about: "its shape", example: "point", byDefault: byDefault("point") }),
+  depth: length({
+    about: "how far the point drops below the straight waist",
+    example: "2 in",
+    above: "0 in",
+    most: "12 in",
+  }),
+  "from-centre": length({
+    about: "how far from centre front, along the straight waist, its slant begins",
+    example: "4 in",
+    above: "0 in",
+    most: "30 in",
+  }),
+  set: choice(["edge", "straight"], {
+    about:
+      "the garment is set to the pointed edge, or to the straight waist within it, the point hanging over",
+    example: "edge",
+    byDefault: byDefault("edge"),
+  }),
+});
 
 export const ATTACH = block(
   "what the pleats are set to, and how it closes",
@@ -143,7 +171,15 @@ export const ATTACH = block(
       ),
     ),
     band: BAND,
+    "waist-edge": optional(WAIST_EDGE),
     piping: optional(PIPING),
+    "flat-parts": optional(
+      choice(["seam", "whip"], {
+        about:
+          "flat and pleated parts: one layer in the seam of the band or piping itself, or turned down and whipped; not given, in the seam where turned down they are more than 5 mm thick",
+        example: "seam",
+      }),
+    ),
     whip: choice(["every", "every-other"], {
       about: "whip every pleat, or every other",
       example: "every",

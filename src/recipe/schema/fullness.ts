@@ -1,7 +1,7 @@
 /** How the fullness is set to the waist: method or zones, rows, thread, the trial. */
 import { block, list, optional } from "../blocks.ts";
 import { byDefault, choice, flag } from "../fields.ts";
-import { count, length, number } from "../measures.ts";
+import { count, length, number, share } from "../measures.ts";
 import { OF_WAIST, STAY, TRIAL, ZONE } from "./set.ts";
 
 const ROW = {
@@ -41,6 +41,15 @@ export const FULLNESS = block(
       when: { path: "fullness.method", is: ["flat-front-gauged"] },
       ...OF_WAIST,
     }),
+    "back-share": optional(
+      share({
+        about:
+          "fullness thrown to the back: the share of the gauged cloth that lies behind the sides; as much as of the gauged waist where it is not given",
+        example: "55 %",
+        least: "1 %",
+        most: "99 %",
+      }),
+    ),
     rows: count({
       about: "gauging rows",
       example: "2",

@@ -8,6 +8,7 @@ import { CLOTH } from "./cloth.ts";
 import { EVIDENCE } from "./evidence.ts";
 import { FULLNESS } from "./fullness.ts";
 import { INTERLINING, LINING } from "./lining.ts";
+import { PUBLISH } from "./publish.ts";
 import { SIZES } from "./sizes.ts";
 import { SKIRT } from "./skirt.ts";
 import { WEARER } from "./wearer.ts";
@@ -24,6 +25,7 @@ export const BLOCKS = {
   attach: ATTACH,
   work: WORK,
   evidence: optional(EVIDENCE),
+  publish: optional(PUBLISH),
   sizes: optional(SIZES),
 } as const;
 

@@ -22,36 +22,51 @@ const EASE_FIELD = {
 /** Ease without a default, for other sizes. */
 export const EASE = length(EASE_FIELD);
 
+/** The lengths to the floor; front and back must be given. */
+export const WAIST_LENGTHS = {
+  front: { about: "at centre front", ...FLOOR },
+  side: optional(length({ about: "at both sides", ...FLOOR })),
+  left: optional(length({ about: "at the wearer's left, for unlike sides", ...FLOOR })),
+  right: optional(length({ about: "at the wearer's right, for unlike sides", ...FLOOR })),
+  back: { about: "at centre back", ...FLOOR },
+};
+
 export const WAIST_TO_FLOOR = block(
   "from the waist seam to the floor over all supports, in the shoes, from the lower edge of a tape as deep as the band",
-  {
-    front: length({ about: "at centre front", ...FLOOR }),
-    side: optional(length({ about: "at both sides", ...FLOOR })),
-    left: optional(length({ about: "at the wearer's left, for unlike sides", ...FLOOR })),
-    right: optional(length({ about: "at the wearer's right, for unlike sides", ...FLOOR })),
-    back: length({ about: "at centre back", ...FLOOR }),
-  },
+  { ...WAIST_LENGTHS, front: length(WAIST_LENGTHS.front), back: length(WAIST_LENGTHS.back) },
 );
 
-export const HOOP = block("the hoop worn beneath", {
-  round: length({ about: "round of its lowest steel", example: "110 in", least: "10 in", most: "400 in" }),
+export const HOOP_ROUND = {
+  about: "round of its lowest steel",
+  example: "110 in",
+  least: "10 in",
+  most: "400 in",
+} as const;
+
+/** What else is known of a hoop; `shape` and `offset` without their defaults. */
+export const HOOP_STEEL = {
   height: optional(
     length({ about: "its lowest steel above the floor", example: "9 in", above: "0 in", most: "80 in" }),
   ),
-  shape: number({
+  shape: {
     about: "depth to width of the hoop seen from above; 1 is round",
     example: "1",
-    byDefault: byDefault("1"),
     least: "1/4",
     most: "4",
-  }),
-  offset: length({
+  },
+  offset: {
     about: "how far the hoop's middle is set back",
     example: "2 in",
-    byDefault: byDefault("0 in", "0 cm"),
     least: "0 in",
     most: "100 in",
-  }),
+  },
+} as const;
+
+export const HOOP = block("the hoop worn beneath", {
+  round: length(HOOP_ROUND),
+  height: HOOP_STEEL.height,
+  shape: number({ ...HOOP_STEEL.shape, byDefault: byDefault("1") }),
+  offset: length({ ...HOOP_STEEL.offset, byDefault: byDefault("0 in", "0 cm") }),
 });
 
 export const WAIST_HEIGHT = length({
@@ -59,12 +74,14 @@ export const WAIST_HEIGHT = length({
   ...FLOOR,
 });
 
+export const OVER = text({ about: "what is worn beneath", example: "three petticoats" });
+
 export const WEARER = block("the wearer's measures", {
   name: optional(text({ about: "who it is for; a code is enough", example: "W-12" })),
   waist: WAIST,
   ease: length({ ...EASE_FIELD, byDefault: byDefault("0 in", "0 cm") }),
   "waist-to-floor": optional(WAIST_TO_FLOOR),
   "waist-height": optional(WAIST_HEIGHT),
-  over: optional(text({ about: "what is worn beneath", example: "three petticoats" })),
+  over: optional(OVER),
   hoop: optional(HOOP),
 });
