@@ -47,9 +47,19 @@ export function edgeLaws({ json, plan, law, same, value, has }: Checks): void {
     if (asked) law(plan.flatParts === asked, "flat parts are set as asked");
     else if (has("cloth.thickness"))
       law(
-        value("cloth.thickness")
+        // Two layers of cloth, and of what lies behind it none, one or both, wherever a fold is turned down.
+        (
+          [
+            ["lining", plan.recipe.lining],
+            ["interlining", plan.recipe.interlining],
+          ] as const
+        )
+          .reduce((sum, [name, own]) => {
+            const layers = own ? { separate: 0, short: 0, fold: 1, turned: 2 }[own.to] : 0;
+            return layers === 0 ? sum : sum.add(value(`${name}.thickness`).mul(layers));
+          }, value("cloth.thickness").mul(2))
           .mul("25.4")
-          .mul(2 * most)
+          .mul(most)
           .compare(5) >
           0 ===
           (plan.flatParts === "seam"),

@@ -241,11 +241,6 @@ function keysIn(show: "in" | "cm", r: Ranges): fc.Arbitrary<Keys> {
       cord: maybe(fc.constantFrom("1/16 in", "1/8 in", "2 mm")),
       turning: maybe(fc.constantFrom("3/8 in", "5/8 in", "1.3 cm")),
       hooks: fc.constantFrom("one", "all-along"),
-      ...backings(show),
-      oneWay: fc.constantFrom(null, null, "true"),
-      match: fc.constantFrom(null, null, "true"),
-      lost: maybe(fc.constantFrom("0", "1", "3")),
-      dominant: maybe(fc.constantFrom("0 in", "1/8 in", "3 mm")),
       point: fc.constantFrom<Keys | null>(
         null,
         null,
@@ -254,6 +249,11 @@ function keysIn(show: "in" | "cm", r: Ranges): fc.Arbitrary<Keys> {
         { depth: "1 1/4 in", "from-centre": "3 in", set: "straight" },
       ),
       flatParts: fc.constantFrom(null, null, "seam", "whip"),
+      ...backings(show),
+      oneWay: fc.constantFrom(null, null, "true"),
+      match: fc.constantFrom(null, null, "true"),
+      lost: maybe(fc.constantFrom("0", "1", "3")),
+      dominant: maybe(fc.constantFrom("0 in", "1/8 in", "3 mm")),
       ...trimmings(show),
     })
     .map((x): Keys => {

@@ -5,12 +5,13 @@ import type { Paces } from "../recipe/as-made/pace.ts";
 import { frontMatter } from "../recipe/front-matter.ts";
 import { Source } from "../recipe/lines.ts";
 import type { Message } from "../recipe/message.ts";
-import { readRecipe } from "../recipe/read.ts";
+import { type ReadRecipe, readRecipe } from "../recipe/read.ts";
 import type { EvidenceText, Recipe } from "../recipe/recipe.ts";
 import type { Plan } from "../solve/plan.ts";
 import { solve } from "../solve/solve.ts";
 import type { Own } from "./booklet.ts";
 import { writeSections } from "./notebook/compose.ts";
+import type { Notebook } from "./notebook/notebook.ts";
 import { ownContext } from "./notebook/own-context.ts";
 import { type FoundFile, readPhotographs } from "./notebook/photographs.ts";
 import { type ProjectText, readNotebook } from "./notebook/read.ts";
@@ -40,17 +41,35 @@ export interface Beside {
 const failed = (messages: readonly Message[]): boolean => messages.some(({ level }) => level === "error");
 
 /**
- * Examines a recipe's text. Every error is found, not only the first; `beside`'s own messages are not told again.
+ * Examines a recipe's text. Every error is found, not only the first; `beside`'s own messages are not told again. Of a recipe
+ * with sizes the recipe without them is examined.
  *
  * @param file the recipe's name in messages
  * @param find a photograph's bytes by its path beside the recipe; without it photographs are passed over
  */
-export function examine(
+export const examine = (
   file: string,
   text: string,
   beside: Beside,
   find?: (path: string) => FoundFile,
-): Examined {
+): Examined => examineRead(readAll(file, text, beside, find), beside.messages);
+
+/** A recipe and all that stands beside it, read and not yet worked out. */
+export interface ReadAll {
+  readonly read: ReadRecipe;
+  readonly recorded: NonNullable<Recipe["recorded"]>;
+  readonly own: Own;
+  /** What is wrong beside the recipe: in records, notebook and photographs. */
+  readonly messages: readonly Message[];
+}
+
+/** Reads everything. See `examine`. */
+export function readAll(
+  file: string,
+  text: string,
+  beside: Beside,
+  find?: (path: string) => FoundFile,
+): ReadAll {
   const read = readRecipe(file, text, beside.evidence);
   const record = recordedBeside(beside);
   const front = frontMatter(new Source(file, text));
@@ -59,27 +78,41 @@ export function examine(
   const pictures = find
     ? readPhotographs(notebook.photographs, find)
     : { photographs: new Map(), messages: [] };
-  const messages = [...read.messages, ...record.messages, ...ofNotebook, ...pictures.messages];
-  // Of a recipe in sizes, the first that there is.
-  const recipe = read.recipe ?? read.sizes?.find((size) => size.recipe)?.recipe;
-  if (!recipe || failed(read.messages)) return { messages };
+  return {
+    read,
+    recorded: record.recorded,
+    own: { notebook, photographs: pictures.photographs },
+    messages: [...record.messages, ...ofNotebook, ...pictures.messages],
+  };
+}
 
-  const solved = solve({ ...recipe, recorded: record.recorded });
-  messages.push(...solved.messages);
-  if (!solved.plan) return { messages };
+/** Works out what was read. @param besides further messages: with errors among them nothing is built */
+export function examineRead(
+  { read, recorded, own, messages: ofOthers }: ReadAll,
+  besides: readonly Message[],
+): Examined {
+  const before = [...read.messages, ...ofOthers];
+  if (!read.recipe || failed(read.messages)) return { messages: before };
+  const worked = workedOut({ ...read.recipe, recorded }, own.notebook, !failed([...before, ...besides]));
+  const messages = [...before, ...worked.messages];
+  const { plan, values } = worked;
+  return plan && values ? { messages, plan, own, values } : { messages };
+}
+
+/** One recipe worked out, its notebook with it, and its text tried. @param sound is nothing wrong so far? Else there is no plan */
+export function workedOut(
+  recipe: Recipe,
+  notebook: Notebook,
+  sound: boolean,
+): Pick<Examined, "messages" | "plan" | "values"> {
+  const solved = solve(recipe);
+  if (!solved.plan) return { messages: solved.messages };
   const worked = work(solved.plan, notebook);
-  messages.push(...worked.messages);
-  if (failed(messages) || failed(beside.messages)) return { messages };
-
+  const messages = [...solved.messages, ...worked.messages];
+  if (!sound || failed(messages)) return { messages };
   const titles = Object.fromEntries(figuresOf(worked.plan).map((name) => [name, name]));
   messages.push(...writeSections(worked, notebook, ownContext(worked, titles)).messages);
-  if (failed(messages)) return { messages };
-  return {
-    messages,
-    plan: solved.plan,
-    own: { notebook, photographs: pictures.photographs },
-    values: worked.plan.values,
-  };
+  return failed(messages) ? { messages } : { messages, plan: solved.plan, values: worked.plan.values };
 }
 
 /** What was recorded, as a recipe carries it. */

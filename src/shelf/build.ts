@@ -2,26 +2,20 @@
 import { dirname, join } from "node:path";
 import version from "plainwork:version";
 import { makeBooklet, type Own } from "../booklet/booklet.ts";
-import { type FoundFile, readPhotographs } from "../booklet/notebook/photographs.ts";
-import { readNotebook } from "../booklet/notebook/read.ts";
-import { work } from "../booklet/notebook/work.ts";
-import { readAsMadeFile } from "../recipe/as-made/file.ts";
+import { examineRead, readAll } from "../booklet/examine.ts";
+import type { FoundFile } from "../booklet/notebook/photographs.ts";
 import type { Paces } from "../recipe/as-made/pace.ts";
-import { frontMatter } from "../recipe/front-matter.ts";
-import { Source } from "../recipe/lines.ts";
 import { type Message, messageText } from "../recipe/message.ts";
-import { readRecipe } from "../recipe/read.ts";
 import type { Plan } from "../solve/plan.ts";
 import { carried, sealed } from "./carried.ts";
 import { examinedSizes } from "./examine-sizes.ts";
 import { type Project, UsageError } from "./find.ts";
 import { Neighbours } from "./neighbours.ts";
-import { failed, isBuilt, type Outcome } from "./outcome.ts";
+import { isBuilt, type Outcome } from "./outcome.ts";
 import { placeFolder } from "./place.ts";
 import { PrintError, type Printing, printBooklet } from "./print.ts";
 import { findPhotograph, type ProjectFiles, RECIPE_FILE, readProjectFiles } from "./project-files.ts";
 import { filesOfSet, keptFiles, SET_FILE } from "./sizes.ts";
-import { workedOut } from "./worked-out.ts";
 import type { World } from "./world.ts";
 
 export type { Outcome } from "./outcome.ts";
@@ -63,32 +57,18 @@ export function examined(
   only?: string,
   shown = RECIPE_FILE,
 ): Examined {
-  const read = readRecipe(RECIPE_FILE, text, files.evidence);
-  const record = files.asMade ? readAsMadeFile(files.asMade.file, files.asMade.text) : undefined;
-  const front = frontMatter(new Source(RECIPE_FILE, text));
-  const body = "body" in front ? front.body : { text: "", line: 1 };
-  const { notebook, messages: ofNotebook } = readNotebook(RECIPE_FILE, body, files.templates);
-  const pictures = find
-    ? readPhotographs(notebook.photographs, find)
-    : { photographs: new Map(), messages: [] };
-  const besides = [...(record?.messages ?? []), ...ofNotebook, ...pictures.messages];
-  const own: Own = { notebook, photographs: pictures.photographs };
-  const source = (plan: Plan, size?: string): NonNullable<Own["source"]> => {
-    const { values } = work(plan, notebook).plan;
-    return carried({ files, paces, values, version, ...(size === undefined ? {} : { size }) });
-  };
-  if (read.sizes) {
-    const beside = [...files.messages, ...besides];
-    const found = examinedSizes(read.sizes, read.messages, { own, beside, shown, only, source, paces });
-    return read.recipe ? { ...found, base: read.recipe } : found;
+  const all = readAll(RECIPE_FILE, text, { ...files, paces }, find);
+  const source = (values: Plan["values"], size?: string): NonNullable<Own["source"]> =>
+    carried({ files, paces, values, version, ...(size === undefined ? {} : { size }) });
+  if (all.read.sizes) {
+    const found = examinedSizes(all, all.read.sizes, { besides: files.messages, shown, only, source, paces });
+    return all.read.recipe ? { ...found, base: all.read.recipe } : found;
   }
-
-  if (read.recipe && only !== undefined) throw new UsageError(noSizes(shown, only));
-  const recorded = { ...(record?.asMade ? { asMade: record.asMade } : {}), paces };
-  const found = read.recipe ? workedOut({ ...read.recipe, recorded }, notebook) : { messages: [] };
-  const messages = [...files.messages, ...read.messages, ...besides, ...found.messages];
-  if (!("plan" in found) || !found.plan || failed(messages)) return { messages };
-  return { messages, plan: found.plan, own: { ...own, source: source(found.plan) } };
+  if (all.read.recipe && only !== undefined) throw new UsageError(noSizes(shown, only));
+  const found = examineRead(all, files.messages);
+  const messages = [...files.messages, ...found.messages];
+  const { plan, own, values } = found;
+  return plan && own && values ? { messages, plan, own: { ...own, source: source(values) } } : { messages };
 }
 
 const noSizes = (shown: string, only: string): string =>

@@ -1,5 +1,6 @@
 /** Every size of a recipe worked out, each with its own messages; what does not fit at one size keeps no other back. */
 import type { Own } from "../booklet/booklet.ts";
+import { type ReadAll, workedOut } from "../booklet/examine.ts";
 import type { Paces } from "../recipe/as-made/pace.ts";
 import type { Message } from "../recipe/message.ts";
 import type { ReadRecipe } from "../recipe/read.ts";
@@ -8,55 +9,42 @@ import { ofAllSizes } from "../recipe/sizes/said.ts";
 import type { Plan } from "../solve/plan.ts";
 import { UsageError } from "./find.ts";
 import { failed, type Outcome, type SizeOutcome } from "./outcome.ts";
-import { workedOut } from "./worked-out.ts";
 
 type Sizes = NonNullable<ReadRecipe["sizes"]>;
 
-/**
- * Works sizes out.
- *
- * @param read what the recipe's reading says; what is about a size that is not wanted is left out
- * @param beside what is wrong whatever the size; with an error nothing can be built
- * @param only the name of the only size wanted; throws UsageError where there is no such size
- */
+interface Wanted {
+  /** Further messages, of files that cannot be read; with errors among them nothing is built. */
+  readonly besides: readonly Message[];
+  /** The recipe, as the user named it. */
+  readonly shown: string;
+  readonly only: string | undefined;
+  /** What a page carries of its making. */
+  readonly source: (values: Plan["values"], size: string) => NonNullable<Own["source"]>;
+  readonly paces: Paces;
+}
+
+/** Works sizes out; of what the reading says, what is about sizes that are not wanted is left out. Throws UsageError where there is no such size. */
 export function examinedSizes(
+  { read, own, messages: ofOthers }: ReadAll,
   all: Sizes,
-  read: readonly Message[],
-  {
-    own,
-    beside,
-    shown,
-    only,
-    source,
-    paces,
-  }: {
-    own: Own;
-    beside: readonly Message[];
-    shown: string;
-    only: string | undefined;
-    source: (plan: Plan, size: string) => NonNullable<Own["source"]>;
-    paces: Paces;
-  },
+  { besides, shown, only, source, paces }: Wanted,
 ): Pick<Outcome, "messages" | "own" | "sizes"> {
+  const beside = [...besides, ...ofOthers];
   const sound = !failed(beside);
   const wanted = wantedOf(all, shown, only);
-  const found = wanted.map((size) => ({
-    name: size.name,
-    folder: folderOf(size.name),
-    ...(size.recipe ? workedOut({ ...size.recipe, recorded: { paces } }, own.notebook) : { messages: [] }),
-  }));
-  const ofReading = read.filter(
+  const ofReading = read.messages.filter(
     ({ sizes }) => !sizes || sizes.some((name) => wanted.some((size) => size.name === name)),
   );
-  const sizes = found.map((size): SizeOutcome => {
-    const { plan, ...rest } = size;
-    const said = ofReading.filter((message) => !message.sizes || message.sizes.includes(size.name));
-    const messages = [...said, ...size.messages];
-    return {
-      ...rest,
-      messages,
-      ...(plan && sound && !failed(messages) ? { plan, source: source(plan, size.name) } : {}),
-    };
+  const found = wanted.map(({ name, recipe }) => ({
+    name,
+    // A record is of one garment; the maker's pace is the same at every size.
+    ...(recipe ? workedOut({ ...recipe, recorded: { paces } }, own.notebook, sound) : { messages: [] }),
+  }));
+  const sizes = found.map(({ name, messages: ofSize, ...worked }): SizeOutcome => {
+    const said = ofReading.filter((message) => !message.sizes || message.sizes.includes(name));
+    const size = { name, folder: folderOf(name), messages: [...said, ...ofSize] };
+    if (!("plan" in worked) || !worked.plan || !worked.values || failed(said)) return size;
+    return { ...size, plan: worked.plan, source: source(worked.values, name) };
   });
   const messages = [...ofReading, ...beside, ...ofAllSizes(found)];
   return sound ? { messages, sizes, own } : { messages, sizes };

@@ -5,7 +5,7 @@
 import { decimal } from "../quantity/print.ts";
 import { add, less, millimetres, mul, plain, type Quantity } from "../quantity/quantity.ts";
 import type { Work } from "./context.ts";
-import { inPleats, layersOf as layersBehind, wallFormula, wallOf } from "./lining.ts";
+import { BACKINGS, inPleats, layersOf as liningLayers, wallFormula, wallOf } from "./lining.ts";
 import type { FlatSection, Plan, PleatedSection, Section } from "./plan.ts";
 import { PLEAT_NAMES } from "./pleat.ts";
 
@@ -38,7 +38,6 @@ export function solveFlatParts(work: Work, sections: readonly Section[]): Plan["
   const { thickness } = recipe.cloth;
   const wall = wallOf(work);
   const turned = wall && mul(wall, plain(layers));
-  const behind = liningCloths(recipe, layers);
   const tooThick = turned !== undefined && less(THICKEST, turned);
   const way = asked ?? (tooThick ? "seam" : "whip");
   const what = thickest.set === "flat" ? "flat parts" : PLEAT_NAMES[thickest.set];
@@ -48,7 +47,7 @@ export function solveFlatParts(work: Work, sections: readonly Section[]): Plan["
       code: "thick-at-seam",
       level: "warning",
       path: "attach.flat-parts",
-      text: `turned down, the ${what} are ${2 * layers} cloths${behind}, ${thick(turned)}: too thick to whip`,
+      text: `turned down, the ${what} are ${2 * layers} cloths${liningCloths(recipe, layers)}, ${thick(turned)}: too thick to whip`,
       hint: "write flat-parts: seam, and they are set in one layer, in the seam of the edge itself",
     });
   else if (tooThick && !asked)
@@ -56,11 +55,14 @@ export function solveFlatParts(work: Work, sections: readonly Section[]): Plan["
       code: "thick-at-seam",
       level: "warning",
       path,
-      text: `turned down, the ${what} are ${2 * layers} cloths${behind}, ${thick(turned)}: too thick to whip`,
+      text: `turned down, the ${what} are ${2 * layers} cloths${liningCloths(recipe, layers)}, ${thick(turned)}: too thick to whip`,
       hint: "they are set in one layer, in the band's own seam: the top is trimmed to a seam above the balance line there. Write flat-parts: whip inside attach to turn them down all the same",
     });
-  const oneLayer = `(${["cloth", ...inPleats(recipe)].map((of) => `${of}.thickness`).join(" + ")})`;
-  const single = thickness && mul(sheet.evaluate(oneLayer), plain(layers));
+  const one = [
+    "cloth.thickness",
+    ...BACKINGS.filter((which) => liningLayers(recipe, which) === 2n).map((which) => `${which}.thickness`),
+  ].join(" + ");
+  const single = thickness && mul(sheet.evaluate(one), plain(layers));
   if (way === "seam" && single && less(THICKEST, single))
     say({
       code: "thick-in-seam",
@@ -76,23 +78,16 @@ export function solveFlatParts(work: Work, sections: readonly Section[]): Plan["
     "the waists of all flat and pleated parts together",
   );
   sheet.set("plain.cloths", way === "whip" ? "2 * plain.layers" : "plain.layers");
-  const lined = inPleats(recipe).length > 0;
-  if (thickness)
-    sheet.set(
-      "plain.thick",
-      lined
-        ? `plain.layers * ${way === "whip" ? `(${wallFormula(recipe)})` : oneLayer}`
-        : "plain.cloths * cloth.thickness",
-    );
+  if (thickness) sheet.set("plain.thick", `plain.layers * (${way === "whip" ? wallFormula(recipe) : one})`);
   sheet.set("plain.stitches", "ceil(plain.waist * 8 / (1 in))");
   if (way === "seam") sheet.set("plain.above", "attach.band.turning");
   return way;
 }
 
-/** What lies in the layers beside the cloth, in words. */
+/** What lies in the layers beside the cloth. */
 function liningCloths(recipe: Work["recipe"], layers: number): string {
   const behind = inPleats(recipe).map(
-    (which) => `${layers * Number(layersBehind(recipe, which))} of ${which}`,
+    (which) => `${layers * Number(liningLayers(recipe, which))} of ${which}`,
   );
   return behind.length > 0 ? ` and ${behind.join(" and ")}` : "";
 }

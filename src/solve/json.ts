@@ -54,20 +54,6 @@ function sectionJson(section: Section) {
   };
 }
 
-const layoutJson = ({ width: across, length: along, pieces, waste }: Layout) => ({
-  width: exact(across),
-  length: exact(along),
-  pieces: pieces.map(({ name, x, y, width, length }) => ({
-    name,
-    x: exact(x),
-    y: exact(y),
-    width: exact(width),
-    length: exact(length),
-    count: 1,
-  })),
-  waste: exact(waste),
-});
-
 /** What kind of garment it is and how far it has come, for lists of many. */
 function garmentJson(plan: Plan) {
   const { garment, year, cloth, fullness } = plan.recipe;
@@ -81,6 +67,19 @@ function garmentJson(plan: Plan) {
     state: stateOf(plan),
   };
 }
+const layoutJson = ({ width: across, length: along, pieces, waste }: Layout) => ({
+  width: exact(across),
+  length: exact(along),
+  pieces: pieces.map(({ name, x, y, width, length }) => ({
+    name,
+    x: exact(x),
+    y: exact(y),
+    width: exact(width),
+    length: exact(length),
+    count: 1,
+  })),
+  waste: exact(waste),
+});
 
 /** The plan as a plain object ready for JSON; keys in a fixed order, so that the same plan gives the same bytes. */
 export function planJson(plan: Plan, version: string) {

@@ -73,6 +73,15 @@ export const GARMENTS: Readonly<Record<string, Keys>> = {
     },
     attach: { to: "part-band", opening: { at: "front-right", "from-centre": "6 in" } },
   },
+  "a pointed bodice edge, a pocket, fuller behind": {
+    skirt: { pocket: "true" },
+    fullness: { "back-share": "56 %" },
+    attach: { to: "bodice-edge", "waist-edge": { depth: "1 3/4 in", "from-centre": "4 in" } },
+  },
+  "a point that hangs free, centimetres": {
+    show: "cm",
+    attach: { to: "bodice-edge", "waist-edge": { depth: "7 cm", "from-centre": "6 cm", set: "straight" } },
+  },
   "a separate lining, an interlining, checks that meet, one way": {
     cloth: { "one-way": "true", repeat: { across: "4 1/2 in", match: "true", dominant: "2 in" } },
     lining: { to: "separate", width: "30 in", thickness: "0.15 mm" },
@@ -82,15 +91,6 @@ export const GARMENTS: Readonly<Record<string, Keys>> = {
   "a flat lining, joined and turned down, a turned hem": {
     lining: { kind: "flat", to: "turned", width: "27 in", thickness: "0.1 mm" },
     skirt: { hem: { kind: "turned" } },
-  },
-  "a pointed bodice edge, a pocket, fuller behind": {
-    skirt: { pocket: "true" },
-    fullness: { "back-share": "56 %" },
-    attach: { to: "bodice-edge", "waist-edge": { depth: "1 3/4 in", "from-centre": "4 in" } },
-  },
-  "a point that hangs free, centimetres": {
-    show: "cm",
-    attach: { to: "bodice-edge", "waist-edge": { depth: "7 cm", "from-centre": "6 cm", set: "straight" } },
   },
   "a list of originals, crowded at one year": { year: "1850" },
   "double boxes, the opening at the right side, centimetres": {

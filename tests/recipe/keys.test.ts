@@ -54,11 +54,11 @@ function withField(path: string, value: string): string {
   return `---\n${JSON.stringify(keys)}\n---\n`;
 }
 
+const LENGTHS = { "waist-to-floor": { front: "40 in", side: "41 in", back: "42 in" } };
 const MATCHED = {
   cloth: { width: "44 in", thickness: "0.25 mm", repeat: { across: "1 in", match: "true" } },
 };
 const SEPARATE = { lining: { width: "30 in", thickness: "0.2 mm", to: "separate" } };
-const LENGTHS = { "waist-to-floor": { front: "40 in", side: "41 in", back: "42 in" } };
 
 const both = (...sides: string[]): Record<string, unknown> => ({
   wearer: {
