@@ -74,7 +74,9 @@ function trimLaws(
   if (json.flounces.length > 0) {
     const wished = value("skirt.flounces.fullness").mul(round);
     const strips = value("flounces.strips");
-    const width = value("cloth.width").sub(value("cloth.selvedge").mul(2)).sub(seam.mul(2));
+    // Strips are joined as breadths are, so that a pattern meets in them too.
+    const join = has("seam.lost") ? value("seam.lost") : seam.mul(2);
+    const width = value("cloth.width").sub(value("cloth.selvedge").mul(2)).sub(join);
     const cross = json.layout.pieces.some(({ name }) => name === "flounces, on the cross");
     // Squared on both sides, since a strip on the cross is the root of 2 longer.
     const reach = (n: Fraction): Fraction =>
