@@ -366,7 +366,7 @@ describe("one step at a time", () => {
 describe("for every hand and eye", () => {
   it("the keyboard alone does everything", { timeout: 180_000 }, async () => {
     const page = await shelf.page(COTTON);
-    const reach = async (locator: ReturnType<Page["locator"]>, most = 900): Promise<void> => {
+    const reach = async (locator: ReturnType<Page["locator"]>, most = 2500): Promise<void> => {
       for (let i = 0; i < most; i += 1) {
         if (await locator.evaluate((one) => one === document.activeElement)) return;
         await page.keyboard.press("Tab");
