@@ -1,16 +1,24 @@
+import { readdirSync, readFileSync } from "node:fs";
 import { defineConfig } from "vitest/config";
 import { viteAssets } from "../src/build/assets.mjs";
 
+const root = new URL("..", import.meta.url).pathname;
+
+/** The long files, and those that take a few cases in the normal run and every one here: they ask `long.ts`. */
+const include = readdirSync(`${root}tests`, { recursive: true, encoding: "utf8" })
+  .filter((file) => file.endsWith(".test.ts"))
+  .filter(
+    (file) =>
+      file.endsWith(".long.test.ts") ||
+      /from "[./]*\/long\.ts"/.test(readFileSync(`${root}tests/${file}`, "utf8")),
+  )
+  .map((file) => `tests/${file}`);
+
 export default defineConfig({
-  root: new URL("..", import.meta.url).pathname,
+  root,
   plugins: [viteAssets()],
   test: {
-    // Files that take a few cases in the normal run, and every one here.
-    include: [
-      "tests/**/*.long.test.ts",
-      "tests/page/{living,page,table}.test.ts",
-      "tests/guide/printed.test.ts",
-    ],
+    include,
     env: { PLAINWORK_LONG: "1" },
     testTimeout: 3_600_000,
     maxWorkers: 2,

@@ -85,7 +85,7 @@ const packed = (text) => deflateRawSync(text, { level: 9 }).toString("base64");
 export async function pageModule() {
   const script = (await pageScript("main.ts")).replaceAll("</", "<\\/");
   const core = await pageScript("core.ts");
-  const style = (await css("style.css")) + (await css("print.css"));
+  const style = (await css("colours.css")) + (await css("style.css")) + (await css("print.css"));
   const papers = await Promise.all(
     Object.entries(PAPERS).map(async ([name, sheets]) => {
       const text = (await Promise.all(sheets.map((sheet) => css(`paper/${sheet}.css`)))).join("");
@@ -124,10 +124,13 @@ export async function openFiles() {
   };
   return {
     "page.js": await script("main.ts"),
-    "page.css": await css("../open/page/page.css"),
+    "page.css": (await css("colours.css")) + (await css("../open/page/page.css")),
     "booklet.js": await script("frame/frame.ts"),
     "booklet.css":
-      (await css("style.css")) + (await css("print.css")) + (await css("../open/page/frame/frame.css")),
+      (await css("colours.css")) +
+      (await css("style.css")) +
+      (await css("print.css")) +
+      (await css("../open/page/frame/frame.css")),
   };
 }
 
@@ -135,7 +138,7 @@ export async function openFiles() {
 async function catalogueModule() {
   const folder = "src/shelf/catalogue";
   const script = (await pageScript("script.ts", folder)).replaceAll("</", "<\\/");
-  const style = await css("style.css", folder);
+  const style = (await css("colours.css")) + (await css("style.css", folder));
   return Object.entries({ script, style, scriptHash: sha256(script), styleHash: sha256(style) })
     .map(([name, text]) => `export const ${name} = ${JSON.stringify(text)};`)
     .join("\n");

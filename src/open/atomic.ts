@@ -12,6 +12,7 @@ import {
   writeSync,
 } from "node:fs";
 import { basename, dirname, join } from "node:path";
+import { isAlive, toDisk } from "../shelf/disk.ts";
 
 let count = 0;
 
@@ -27,7 +28,7 @@ export function replaceFile(path: string, bytes: Uint8Array): void {
     rmSync(fresh, { force: true });
     throw error;
   }
-  settle(dirname(path));
+  toDisk(dirname(path));
 }
 
 /** Puts a new file in its place; false, with nothing changed, where one stands there already. */
@@ -35,7 +36,7 @@ export function newFile(path: string, bytes: Uint8Array): boolean {
   const fresh = written(pathOf(path, "saving"), bytes, 0o644);
   try {
     linkSync(fresh, path);
-    settle(dirname(path));
+    toDisk(dirname(path));
     return true;
   } catch (error) {
     if ((error as NodeJS.ErrnoException).code === "EEXIST") return false;
@@ -58,17 +59,6 @@ export function sweep(path: string): void {
 
 const escaped = (text: string): string => text.replace(/[.*+?^${}()|[\]\\]/g, "\\$&");
 
-/** Does a process of this number run? */
-export function isAlive(pid: number): boolean {
-  if (pid === process.pid) return true;
-  try {
-    process.kill(pid, 0);
-    return true;
-  } catch (error) {
-    return (error as NodeJS.ErrnoException).code === "EPERM";
-  }
-}
-
 function written(path: string, bytes: Uint8Array, mode: number): string {
   const file = openSync(path, "wx", mode);
   try {
@@ -88,20 +78,6 @@ function modeOf(path: string): number {
     return statSync(path).mode & 0o777;
   } catch {
     return 0o644;
-  }
-}
-
-/** The folder's own entry too; not every system lets one. */
-function settle(folder: string): void {
-  try {
-    const file = openSync(folder, "r");
-    try {
-      fsyncSync(file);
-    } finally {
-      closeSync(file);
-    }
-  } catch {
-    // The rename stands all the same.
   }
 }
 

@@ -1,4 +1,5 @@
 /** Fields for what was really made: entered once the work is done, kept and given out with the record. */
+import { STATIONS, stationKey } from "../recipe/stations.ts";
 import { labelled, make } from "./make.ts";
 import type { Store } from "./store.ts";
 
@@ -14,26 +15,12 @@ const MADE: readonly (readonly [name: string, words: string, example: string])[]
   ["made.weight", "Weight", "2 lb 3 oz"],
 ];
 
-const PLACES = [
-  "centre front",
-  "left front eighth",
-  "left side",
-  "left back eighth",
-  "centre back",
-  "right back eighth",
-  "right side",
-  "right front eighth",
-];
-
 const GROUPS: readonly (readonly [legend: string, fields: typeof MADE])[] = [
   ["What was made", MADE],
-  [
-    "Hem off the floor, finished",
-    PLACES.map((place) => [`off-floor.${place.replaceAll(" ", "-")}`, place, "2 in"]),
-  ],
+  ["Hem off the floor, finished", STATIONS.map((place) => [`off-floor.${stationKey(place)}`, place, "2 in"])],
   [
     "Hem off the floor, after hanging a day",
-    PLACES.map((place) => [`hung.${place.replaceAll(" ", "-")}`, place, "2 in"]),
+    STATIONS.map((place) => [`hung.${stationKey(place)}`, place, "2 in"]),
   ],
 ];
 

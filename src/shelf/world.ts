@@ -1,10 +1,7 @@
 /** The world as an argument: streams and file system, so that everything above can be tried without touching either. */
 import {
-  closeSync,
   existsSync,
-  fsyncSync,
   mkdirSync,
-  openSync,
   readdirSync,
   readFileSync,
   renameSync,
@@ -15,6 +12,7 @@ import {
 import { hostname } from "node:os";
 import { join, resolve } from "node:path";
 import { createInterface } from "node:readline";
+import { isAlive, toDisk } from "./disk.ts";
 import { runProgram } from "./run.ts";
 
 export interface World {
@@ -75,26 +73,7 @@ const HOST = hostname().replace(/[^\w.-]/g, "") || "host";
 function isGone(unique: string): boolean {
   const [, pid, host] = /^(\d+)-(.+)$/.exec(unique) ?? [];
   if (pid === undefined || host !== HOST) return false;
-  try {
-    process.kill(Number(pid), 0);
-    return false;
-  } catch (error) {
-    return (error as NodeJS.ErrnoException).code === "ESRCH";
-  }
-}
-
-/** Some systems and file systems know no such thing for a folder. */
-function sync(path: string): void {
-  try {
-    const file = openSync(path, "r");
-    try {
-      fsyncSync(file);
-    } finally {
-      closeSync(file);
-    }
-  } catch (error) {
-    if (!statSync(path).isDirectory()) throw error;
-  }
+  return !isAlive(Number(pid));
 }
 
 function writeNew(path: string, contents: string): boolean {
@@ -135,7 +114,7 @@ export function nodeWorld(process: NodeJS.Process, assets = ""): World {
     size: (path) => statSync(path).size,
     write: (path, contents) => writeFileSync(path, contents),
     writeNew,
-    sync,
+    sync: toDisk,
     makeFolder: (path) => void mkdirSync(path, { recursive: true }),
     rename: renameSync,
     remove: (path) => rmSync(path, { recursive: true, force: true, maxRetries: 5 }),

@@ -5,6 +5,7 @@
  */
 import { add, compare, fraction, mul, plain, type Quantity, sub } from "../quantity/quantity.ts";
 import { roundTo } from "../quantity/tape.ts";
+import { STATIONS } from "../recipe/stations.ts";
 import type { Work } from "./context.ts";
 import { monotoneAt } from "./monotone.ts";
 import type { Plan, Station } from "./plan.ts";
@@ -27,17 +28,6 @@ export function curveAt(
   const points = [front, side, back].map((height, at) => ({ at: plain(at), height }));
   return monotoneAt(points, quarters);
 }
-
-const STATIONS = [
-  "centre front",
-  "left front eighth",
-  "left side",
-  "left back eighth",
-  "centre back",
-  "right back eighth",
-  "right side",
-  "right front eighth",
-] as const;
 
 /** How finely the turn-down curve is given for drawing: parts of the whole round. */
 const CURVE_PARTS = 64n;

@@ -4,6 +4,7 @@ import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { makeBooklet } from "../../src/booklet/booklet.ts";
 import { LETTERING } from "../../src/figure/language.ts";
 import { DEMOS, demo } from "../demos.ts";
+import { ALL_DEMOS } from "../long.ts";
 import { launch } from "../page/browser.ts";
 
 let browser: Browser;
@@ -33,7 +34,7 @@ async function smallest(html: string, width: number, media: "screen" | "print"):
   return scales.map(([figure, scale]) => [figure, scale * LETTERING.small]);
 }
 
-describe.each(DEMOS)("the figures of %s", (name) => {
+describe.each(ALL_DEMOS ? DEMOS : DEMOS.filter((_, i) => i % 3 === 0))("the figures of %s", (name) => {
   const html = makeBooklet(demo(name)).get("booklet.html") ?? "";
 
   it("have lettering at least 10 pixels high on a telephone 360 pixels wide", async () => {

@@ -6,7 +6,7 @@ import { checksumOf } from "../../src/open/recipe-file.ts";
 import { ALL_DEMOS } from "../long.ts";
 import { type Copy, copyOf, put, start } from "./opened.ts";
 
-const TIMES = ALL_DEMOS ? 200 : 20;
+const TIMES = ALL_DEMOS ? 200 : 10;
 const wait = (milliseconds: number): Promise<void> => new Promise((done) => setTimeout(done, milliseconds));
 
 /** Saves one text after the other until the program is gone; gives each with the moment it was sent. */

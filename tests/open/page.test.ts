@@ -4,9 +4,13 @@ import { join } from "node:path";
 import type { Browser, FrameLocator, Page } from "playwright-core";
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from "vitest";
 import type { Opened } from "../../src/open/server.ts";
+import { ALL_DEMOS } from "../long.ts";
 import { launch } from "../page/browser.ts";
 import { axeFindings } from "../page/opened.ts";
 import { type Copy, copyOf, openHere, start } from "./opened.ts";
+
+/** In the long run only. */
+const long = it.runIf(ALL_DEMOS);
 
 const SLOW = { timeout: 20_000 };
 
@@ -129,30 +133,36 @@ describe("text and booklet", () => {
     expect(await saying(page)).toContain("Saved");
   });
 
-  it("a note is written, its values come along, and chapters and figures are offered", {
-    timeout: 120_000,
-  }, async () => {
-    const { page, booklet } = await visit();
-    await page.locator(".pane.recipe .cm-content").focus();
-    await page.keyboard.press("Control+End");
-    await page.keyboard.type("\nFor the assembly, {{wai");
-    await poll(() => page.locator(".cm-tooltip-autocomplete li[aria-selected]").textContent()).toContain(
-      "waist.",
-    );
-    await page.keyboard.press("Escape");
-    await page.keyboard.type("st.seam}} round.\n\n{{> the-rest}}\n");
-    await poll(() => booklet.locator("#note-1").textContent()).toContain("For the assembly, 25 in round.");
-    await page.keyboard.type("\n{{> bal");
-    await poll(() => page.locator(".cm-tooltip-autocomplete li").first().textContent()).toContain("balance");
-    // What has only just appeared is not taken by a key that was meant for the text.
-    await page.waitForTimeout(300);
-    await page.keyboard.press("Enter");
-    await poll(() => text(page)).toContain("{{> balance}}");
-    await page.keyboard.type('\n\n{{figure "hem');
-    await poll(() => page.locator(".cm-tooltip-autocomplete li").first().textContent()).toContain("hem");
-    await page.keyboard.press("Escape");
-    expect(trouble).toEqual([]);
-  });
+  long(
+    "a note is written, its values come along, and chapters and figures are offered",
+    {
+      timeout: 120_000,
+    },
+    async () => {
+      const { page, booklet } = await visit();
+      await page.locator(".pane.recipe .cm-content").focus();
+      await page.keyboard.press("Control+End");
+      await page.keyboard.type("\nFor the assembly, {{wai");
+      await poll(() => page.locator(".cm-tooltip-autocomplete li[aria-selected]").textContent()).toContain(
+        "waist.",
+      );
+      await page.keyboard.press("Escape");
+      await page.keyboard.type("st.seam}} round.\n\n{{> the-rest}}\n");
+      await poll(() => booklet.locator("#note-1").textContent()).toContain("For the assembly, 25 in round.");
+      await page.keyboard.type("\n{{> bal");
+      await poll(() => page.locator(".cm-tooltip-autocomplete li").first().textContent()).toContain(
+        "balance",
+      );
+      // What has only just appeared is not taken by a key that was meant for the text.
+      await page.waitForTimeout(300);
+      await page.keyboard.press("Enter");
+      await poll(() => text(page)).toContain("{{> balance}}");
+      await page.keyboard.type('\n\n{{figure "hem');
+      await poll(() => page.locator(".cm-tooltip-autocomplete li").first().textContent()).toContain("hem");
+      await page.keyboard.press("Escape");
+      expect(trouble).toEqual([]);
+    },
+  );
 });
 
 describe("file and windows", () => {
@@ -192,7 +202,7 @@ describe("file and windows", () => {
     expect(trouble.filter((one) => !one.includes("409"))).toEqual([]);
   });
 
-  it("two windows follow each other, and typing in both loses nothing", { timeout: 120_000 }, async () => {
+  long("two windows follow each other, and typing in both loses nothing", { timeout: 120_000 }, async () => {
     const one = await visit();
     const two = await visit();
     await behind(one.page, "waist: 24");
@@ -213,36 +223,40 @@ describe("file and windows", () => {
     expect(all).toContain("breadths: 50");
   });
 
-  it("says that the server is gone, keeps the text, and brings it back at the next start", {
-    timeout: 120_000,
-  }, async () => {
-    const first = await start(copy);
-    const context = await browser.newContext({ viewport: { width: 1200, height: 800 } });
-    const page = await context.newPage();
-    await page.goto(first.address);
-    await page
-      .frameLocator("iframe")
-      .locator("main > section")
-      .first()
-      .waitFor({ state: "attached", ...SLOW });
-    await first.kill();
-    await behind(page, "off-floor: 1");
-    await page.keyboard.type("0");
-    await poll(() => saying(page)).toContain("Not saved");
-    const second = await start(copy);
-    try {
-      expect(new URL(second.address).port).toBe(new URL(first.address).port);
-      await poll(() => saying(page)).toContain("started anew");
-      const later = await context.newPage();
-      await later.goto(second.address);
-      await later.locator(".conflict").waitFor(SLOW);
-      expect(await later.locator(".conflict .cm-merge-b").textContent()).toContain("off-floor: 10 1/2 in");
-      expect(copy.read()).toContain("off-floor: 1 1/2 in");
-    } finally {
-      await second.kill();
-      await context.close();
-    }
-  });
+  long(
+    "says that the server is gone, keeps the text, and brings it back at the next start",
+    {
+      timeout: 120_000,
+    },
+    async () => {
+      const first = await start(copy);
+      const context = await browser.newContext({ viewport: { width: 1200, height: 800 } });
+      const page = await context.newPage();
+      await page.goto(first.address);
+      await page
+        .frameLocator("iframe")
+        .locator("main > section")
+        .first()
+        .waitFor({ state: "attached", ...SLOW });
+      await first.kill();
+      await behind(page, "off-floor: 1");
+      await page.keyboard.type("0");
+      await poll(() => saying(page)).toContain("Not saved");
+      const second = await start(copy);
+      try {
+        expect(new URL(second.address).port).toBe(new URL(first.address).port);
+        await poll(() => saying(page)).toContain("started anew");
+        const later = await context.newPage();
+        await later.goto(second.address);
+        await later.locator(".conflict").waitFor(SLOW);
+        expect(await later.locator(".conflict .cm-merge-b").textContent()).toContain("off-floor: 10 1/2 in");
+        expect(copy.read()).toContain("off-floor: 1 1/2 in");
+      } finally {
+        await second.kill();
+        await context.close();
+      }
+    },
+  );
 });
 
 describe("for everyone", () => {
@@ -281,18 +295,22 @@ describe("for everyone", () => {
     expect(await booklet.locator("html").evaluate((html) => html.scrollWidth)).toBeLessThanOrEqual(390);
   });
 
-  it("has nothing that axe finds, with messages, completion, two versions", {
-    timeout: 120_000,
-  }, async () => {
-    const { page } = await visit({ bypassCSP: true });
-    expect(await axeFindings(page)).toEqual([]);
-    await behind(page, "waist: 24 1/2");
-    await page.keyboard.type("x");
-    await poll(() => page.locator(".messages button").count()).toBeGreaterThan(0);
-    expect(await axeFindings(page)).toEqual([]);
-    await page.keyboard.type("y");
-    writeFileSync(copy.recipe, "---\nrecipe: 1\n---\n");
-    await page.locator(".conflict").waitFor(SLOW);
-    expect(await axeFindings(page)).toEqual([]);
-  });
+  long(
+    "has nothing that axe finds, with messages, completion, two versions",
+    {
+      timeout: 120_000,
+    },
+    async () => {
+      const { page } = await visit({ bypassCSP: true });
+      expect(await axeFindings(page)).toEqual([]);
+      await behind(page, "waist: 24 1/2");
+      await page.keyboard.type("x");
+      await poll(() => page.locator(".messages button").count()).toBeGreaterThan(0);
+      expect(await axeFindings(page)).toEqual([]);
+      await page.keyboard.type("y");
+      writeFileSync(copy.recipe, "---\nrecipe: 1\n---\n");
+      await page.locator(".conflict").waitFor(SLOW);
+      expect(await axeFindings(page)).toEqual([]);
+    },
+  );
 });

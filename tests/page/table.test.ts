@@ -245,7 +245,7 @@ describe("what is entered", () => {
     await page.context().close();
   });
 
-  it.each([
+  const SPOILT: readonly (readonly [string, (record: string) => string, string])[] = [
     [
       "of another garment",
       () => JSON.stringify({ "plainwork-record": 1, garment: "Someone else's", changes: {} }),
@@ -254,16 +254,20 @@ describe("what is entered", () => {
     ["that is damaged", (record: string) => record.slice(0, -20), "damaged"],
     ["that is none", () => '{"a": 1}', "not a booklet's record"],
     ["of a format to come", () => '{"plainwork-record": 9}', "format 9"],
-  ])("a record %s is refused and nothing is lost", async (_, spoilt, says) => {
-    const page = await shelf.page(COTTON);
-    await enter(page);
-    const record = await savedRecord(page);
-    await loadRecord(page, spoilt(record));
-    await notice(page).waitFor();
-    expect(await notice(page).textContent()).toContain(says);
-    expect(await savedRecord(page)).toBe(record);
-    await page.context().close();
-  });
+  ];
+  it.each(ALL_DEMOS ? SPOILT : SPOILT.slice(0, 2))(
+    "a record %s is refused and nothing is lost",
+    async (_, spoilt, says) => {
+      const page = await shelf.page(COTTON);
+      await enter(page);
+      const record = await savedRecord(page);
+      await loadRecord(page, spoilt(record));
+      await notice(page).waitFor();
+      expect(await notice(page).textContent()).toContain(says);
+      expect(await savedRecord(page)).toBe(record);
+      await page.context().close();
+    },
+  );
 
   it("is the same in two windows", async () => {
     const context = await shelf.context();
@@ -363,10 +367,24 @@ describe("one step at a time", () => {
   });
 });
 
+/** Puts the focus so many stops before an element. */
+const stepsBefore = (locator: ReturnType<Page["locator"]>, steps: number): Promise<void> =>
+  locator.evaluate((one, steps) => {
+    const stops = [
+      ...document.querySelectorAll<HTMLElement>("a[href], button, input, textarea, [tabindex='0']"),
+    ].filter((stop) => stop.checkVisibility() && !stop.hasAttribute("disabled"));
+    stops[Math.max(0, stops.indexOf(one as HTMLElement) - steps)]?.focus();
+  }, steps);
+
 describe("for every hand and eye", () => {
   it("the keyboard alone does everything", { timeout: 180_000 }, async () => {
     const page = await shelf.page(COTTON);
-    const reach = async (locator: ReturnType<Page["locator"]>, most = 2500): Promise<void> => {
+    // A booklet has a thousand places that Tab stops at: the whole way in the long run, its last steps in the normal one.
+    const reach = async (
+      locator: ReturnType<Page["locator"]>,
+      most = ALL_DEMOS ? 2500 : 12,
+    ): Promise<void> => {
+      if (!ALL_DEMOS) await stepsBefore(locator, 10);
       for (let i = 0; i < most; i += 1) {
         if (await locator.evaluate((one) => one === document.activeElement)) return;
         await page.keyboard.press("Tab");
@@ -419,7 +437,7 @@ describe("for every hand and eye", () => {
     await page.context().close();
   });
 
-  it.each(ALL_DEMOS ? DEMOS : UNLIKE)(
+  it.each(ALL_DEMOS ? DEMOS : UNLIKE.slice(0, 1))(
     "axe finds nothing in %s: large, one step, changed with a message, dark, more contrast",
     async (demo) => {
       const context = await shelf.context({

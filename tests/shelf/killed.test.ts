@@ -17,7 +17,7 @@ beforeAll(() => {
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
 it("a record that is killed at any moment leaves the old file or the new one whole", async () => {
-  const { faults, killed } = await killedRuns(folder, ALL_DEMOS ? 200 : 12);
+  const { faults, killed } = await killedRuns(folder, ALL_DEMOS ? 200 : 6);
   expect(faults).toEqual([]);
   expect(killed).toBeGreaterThan(0);
 }, 240_000);

@@ -16,6 +16,7 @@ import { fetchKept, fetchProject, fetchRecipe, keep, listen, save } from "./link
 import { listMessages } from "./messages.ts";
 import { Photos } from "./photos.ts";
 import type { Project, Version } from "./project.ts";
+import { said } from "./said.ts";
 import { Saving, type State } from "./saving.ts";
 
 /** All that can be said of a text is looked for when the typing rests. */
@@ -330,29 +331,5 @@ export class Sitting {
     const link = make(document, "a", { href: URL.createObjectURL(file), download: "recipe.md" });
     link.click();
     setTimeout(() => URL.revokeObjectURL(link.href), 10_000);
-  }
-}
-
-/** How the text stands to the file, in words; and is that bad? */
-function said(state: State, shown: string): [words: string, isBad: boolean] {
-  switch (state.is) {
-    case "saved":
-      return [`Saved in ${shown}`, false];
-    case "typing":
-      return ["Saving …", false];
-    case "away":
-      return [
-        "Not saved: plainwork open has stopped or does not answer. What you type is kept in this browser and saved when it answers again. Save a copy to be sure.",
-        true,
-      ];
-    case "stale":
-      return [
-        "Not saved: plainwork open was started anew. Save a copy, then open the link that it printed; what you typed here is offered there.",
-        true,
-      ];
-    case "refused":
-      return [`Not saved: ${state.why}`, true];
-    case "conflict":
-      return ["Two versions: choose below", true];
   }
 }

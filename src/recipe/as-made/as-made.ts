@@ -1,5 +1,6 @@
 /** What really happened to a garment: the entries of as-made.yaml, typed. */
 import type { Quantity } from "../../quantity/quantity.ts";
+import { STATIONS, type StationKey, stationKey } from "../stations.ts";
 import type { Data } from "../written.ts";
 
 /** The file's name beside the recipe. */
@@ -10,17 +11,8 @@ export const MADE = ["round", "closed", "pleats", "bite", "thread", "weight"] as
 export type MadeKey = (typeof MADE)[number];
 
 /** The eight places that the hem is measured at, from centre front round by the wearer's left, as the file writes them. */
-export const PLACES = [
-  "centre-front",
-  "left-front-eighth",
-  "left-side",
-  "left-back-eighth",
-  "centre-back",
-  "right-back-eighth",
-  "right-side",
-  "right-front-eighth",
-] as const;
-export type HemPlace = (typeof PLACES)[number];
+export const PLACES: readonly StationKey[] = STATIONS.map(stationKey);
+export type HemPlace = StationKey;
 
 /** Stages whose stitches, marks or bites are counted. Chapters of the same name hold their hours; `seams` holds the pocket too. */
 export const COUNTED = ["seams", "hem", "tucks", "flounces", "marking", "gauging", "whipping"] as const;
