@@ -129,8 +129,16 @@ describe("text and booklet", () => {
     await made.fill("");
     await made.blur();
     await poll(() => copy.read()).not.toContain("made:");
+    // Completion with meanings.
+    await behind(page, "off-floor: 1 1/2 in");
+    await page.keyboard.type("\ntu");
+    await page.keyboard.press("Control+Space");
+    await poll(() => page.locator(".cm-tooltip-autocomplete li").allTextContents()).toContainEqual(
+      expect.stringContaining("turn-down"),
+    );
+    await page.keyboard.press("Escape");
     expect(trouble).toEqual([]);
-    expect(await saying(page)).toContain("Saved");
+    await poll(() => saying(page)).toContain("Saved");
   });
 
   long(

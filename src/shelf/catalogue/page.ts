@@ -1,6 +1,7 @@
 /** The catalogue as one page: whole without script; with it garments are sought, sorted and compared, without a server. */
 import { deflateRawSync } from "node:zlib";
 import { script, scriptHash, style, styleHash } from "plainwork:catalogue";
+import { unbroken } from "../../figure/lettering.ts";
 import { NAMES } from "../../solve/names.ts";
 import { meaningOf } from "../../solve/sheet.ts";
 import type { Entry } from "./entry.ts";
@@ -62,7 +63,7 @@ function card(entry: Entry, i: number): string {
     ["Fullness", fullnessWords(entry)],
   ]
     .filter(([, text]) => text !== "")
-    .map(([name, text]) => `${name}: ${text}`)
+    .map(([name, text]) => `${name}: ${unbroken(text as string)}`)
     .join("\n");
   return `<li data-i="${i}">${image}<h2><a href="${to}/booklet.html">${title}</a></h2><p>${escapeHtml(what)}</p><p class="facts">${escapeHtml(facts)}</p>${state === "" ? "" : `<p class="state">${escapeHtml(state)}</p>`}<label class="compare"><input type="checkbox" value="${i}" aria-label="compare ${title}"> compare</label></li>`;
 }
