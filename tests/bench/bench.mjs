@@ -72,6 +72,7 @@ most, a letter 16, in 95 of 100.
 | what | median, ms | 95 of 100, ms |
 |---|---|---|
 ${openRows.join("\n")}
+
 The catalogue of 1 000 invented garments, opened from the disk: from asking for it until it is loaded, and from a letter typed until the list is
 laid out anew. "Built beside" is a whole build of one garment into the folder of the thousand, catalogue and all.
 

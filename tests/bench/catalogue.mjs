@@ -14,7 +14,9 @@ const PLACES = [
 const FIBRES = ["cotton", "linen", "wool", "silk", "mixed"];
 
 /** A folder of `count` garments made from built demos with other titles, years and fibres, and its catalogue; how long that took. */
-export function thousand(root, demos, folder, count = 1000) {
+export function thousand(root, built, folder, count = 1000) {
+  // Garments in sizes have a plan a size, further down.
+  const demos = built.filter((demo) => existsSync(join(demo, "plan.json")));
   for (let i = 0; i < count; i += 1) {
     const demo = demos[i % demos.length];
     const plan = JSON.parse(readFileSync(join(demo, "plan.json"), "utf8"));
