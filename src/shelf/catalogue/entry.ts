@@ -22,7 +22,9 @@ export interface Entry {
   readonly method: string;
   readonly state: string;
   /** Does its folder hold the drawing of the finished garment? */
-  readonly picture: boolean;
+  readonly drawing: boolean;
+  /** The picture for a list, under its folder: the small one, in an older booklet the drawing. "" where there is none. */
+  readonly picture: string;
   readonly values: ReadonlyMap<string, PlanValue>;
 }
 
@@ -34,6 +36,9 @@ export interface Found {
 
 /** A plan with every page of marks is far smaller. */
 const LARGEST_PLAN = 16 * 1024 * 1024;
+
+const DRAWING = "figures/finished.svg";
+export const PICTURE = "figures/picture.svg";
 
 const NAMES = new Intl.Collator("en-GB", { numeric: true });
 
@@ -74,6 +79,7 @@ function listed(world: World, folder: string): readonly string[] {
 }
 
 function entryOf(world: World, out: string, folder: string, figures: boolean): Entry | undefined {
+  const has = (path: string): boolean => figures && world.kind(join(out, folder, path)) === "file";
   try {
     const text = readText(world, join(out, folder, "plan.json"), "plan", "", LARGEST_PLAN);
     if (typeof text !== "string") return undefined;
@@ -92,7 +98,8 @@ function entryOf(world: World, out: string, folder: string, figures: boolean): E
       fibre: word("fibre"),
       method: word("method"),
       state: word("state"),
-      picture: figures && world.kind(join(out, folder, "figures/finished.svg")) === "file",
+      drawing: has(DRAWING),
+      picture: [PICTURE, DRAWING].find(has) ?? "",
       values: new Map(Object.entries(values).filter((pair): pair is [string, PlanValue] => isValue(pair[1]))),
     };
   } catch {

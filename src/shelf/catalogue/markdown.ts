@@ -14,7 +14,7 @@ import {
 
 const COLUMNS: readonly (readonly [head: string, cell: (entry: Entry) => string])[] = [
   ["Garment", (entry) => `[${escapeMarkdown(titleWords(entry))}](${address(entry.folder)}/booklet.md)`],
-  ["", (entry) => (entry.picture ? `[picture](${address(entry.folder)}/figures/finished.svg)` : "")],
+  ["", (entry) => (entry.drawing ? `[picture](${address(entry.folder)}/figures/finished.svg)` : "")],
   ["Year", ({ year }) => year],
   ["Fibre", ({ fibre }) => escapeMarkdown(fibre)],
   ["Set", (entry) => escapeMarkdown(methodWords(entry))],
