@@ -23,6 +23,7 @@ const COLUMNS: readonly (readonly [head: string, cell: (entry: Entry) => string]
   ["Round", (entry) => escapeMarkdown(roundWords(entry))],
   ["Fullness", (entry) => escapeMarkdown(fullnessWords(entry))],
   ["Cloth to buy", (entry) => escapeMarkdown(buyWords(entry))],
+  ["Beside it", ({ pages }) => pages.map(({ words, path }) => `[${words}](${address(path)})`).join(", ")],
   ["State", ({ state }) => escapeMarkdown(state)],
 ];
 

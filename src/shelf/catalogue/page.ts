@@ -53,7 +53,7 @@ function numbers(entries: readonly Entry[]): string {
 
 /** @param sketch its picture as lines, where it is to be seen at once */
 function card(entry: Entry, i: number, sketch?: string): string {
-  const { folder, kind, year, fibre, state, picture } = entry;
+  const { folder, kind, year, fibre, state, picture, pages } = entry;
   const to = escapeHtml(address(folder));
   const title = escapeHtml(titleWords(entry));
   const file = picture ? `<img src="${to}/${picture}" alt="" width="150" height="100" loading="lazy">` : "";
@@ -67,7 +67,10 @@ function card(entry: Entry, i: number, sketch?: string): string {
     .filter(([, text]) => text !== "")
     .map(([name, text]) => `${name}: ${unbroken(text as string)}`)
     .join("\n");
-  return `<li data-i="${i}">${sketch ?? file}<h2><a href="${to}/booklet.html">${title}</a></h2><p>${escapeHtml(what)}</p><p class="facts">${escapeHtml(facts)}</p>${state === "" ? "" : `<p class="state">${escapeHtml(state)}</p>`}<label class="compare"><input type="checkbox" value="${i}" aria-label="compare ${title}"> compare</label></li>`;
+  const more = pages
+    .map(({ words, path }) => `<a href="${escapeHtml(address(path))}">${words}</a>`)
+    .join(", ");
+  return `<li data-i="${i}">${sketch ?? file}<h2><a href="${to}/booklet.html">${title}</a></h2><p>${escapeHtml(what)}</p><p class="facts">${escapeHtml(facts)}</p>${state === "" ? "" : `<p class="state">${escapeHtml(state)}</p>`}${more === "" ? "" : `<p>${more}</p>`}<label class="compare"><input type="checkbox" value="${i}" aria-label="compare ${title}"> compare</label></li>`;
 }
 
 /** The others: text to the script, garments like the first to a browser without it. */
