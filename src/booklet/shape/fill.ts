@@ -62,7 +62,10 @@ class Filling {
 }
 
 /** Undefined where an element would be empty that then is not there. */
-function made({ tag, with: attributes }: ElementShape, inside: readonly ElementContent[]): Element | undefined {
+function made(
+  { tag, with: attributes }: ElementShape,
+  inside: readonly ElementContent[],
+): Element | undefined {
   const children = CONTAINERS.has(tag) ? block(inside) : inline(inside, TRIMMED.has(tag));
   if (GOES_EMPTY.has(tag) && children.every(isSpace)) return undefined;
   return { type: "element", tagName: tag, properties: { ...attributes } as Element["properties"], children };
