@@ -11,6 +11,8 @@ import type { World } from "./world.ts";
 
 interface Known {
   readonly name: string;
+  /** The record as it is written, or why it is not text. */
+  readonly text: string;
   /** Absent where its record cannot be read. */
   readonly asMade?: AsMade;
 }
@@ -25,10 +27,8 @@ export class Neighbours {
   }
 
   /** Rates from every other recorded garment of the folder that this project stands in; records that cannot be read are told. */
-  pacesFor({ recipe }: Project): { readonly paces: Paces; readonly messages: readonly Message[] } {
-    if (basename(recipe) !== RECIPE_FILE) return { paces: {}, messages: [] };
-    const own = dirname(recipe);
-    const others = this.known(dirname(own)).filter(({ name }) => name !== basename(own));
+  pacesFor(project: Project): { readonly paces: Paces; readonly messages: readonly Message[] } {
+    const others = this.beside(project);
     return {
       paces: pacesOf(others.flatMap(({ asMade }) => asMade ?? [])),
       messages: others.flatMap(({ name, asMade }) =>
@@ -46,6 +46,17 @@ export class Neighbours {
     };
   }
 
+  /** The records that a project's pace is reckoned from, as they are written. */
+  textsFor(project: Project): readonly string[] {
+    return this.beside(project).flatMap(({ name, text }) => [name, text]);
+  }
+
+  private beside({ recipe }: Project): readonly Known[] {
+    if (basename(recipe) !== RECIPE_FILE) return [];
+    const own = dirname(recipe);
+    return this.known(dirname(own)).filter(({ name }) => name !== basename(own));
+  }
+
   private known(folder: string): readonly Known[] {
     const before = this.folders.get(folder);
     if (before) return before;
@@ -56,7 +67,8 @@ export class Neighbours {
       .map((name): Known => {
         const text = readText(world, join(folder, name, AS_MADE_FILE), "record", "");
         const asMade = typeof text === "string" ? readAsMadeFile(AS_MADE_FILE, text).asMade : undefined;
-        return asMade ? { name, asMade } : { name };
+        const known = { name, text: typeof text === "string" ? text : text.code };
+        return asMade ? { ...known, asMade } : known;
       });
     this.folders.set(folder, found);
     return found;

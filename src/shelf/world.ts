@@ -13,6 +13,7 @@ import { hostname } from "node:os";
 import { join, resolve } from "node:path";
 import { createInterface } from "node:readline";
 import { isAlive, toDisk } from "./disk.ts";
+import type { Hands } from "./hands.ts";
 import { runProgram } from "./run.ts";
 
 export interface World {
@@ -43,6 +44,15 @@ export interface World {
   readonly platform: string;
   /** Runs a program to its end, at most so many seconds; says why it failed, or nothing when it ended well. */
   run(program: string, words: readonly string[], seconds: number): string | undefined;
+  /** Keeps account of when files were written, and of which program this is; absent where no booklet is to be left as it stands. */
+  readonly account?: {
+    /** When a file was last written, in milliseconds. */
+    changed(path: string): number;
+    /** A checksum of the program itself. */
+    program(): string;
+  };
+  /** Other hands for long work; absent where there is one. */
+  readonly hands?: Hands;
   /** A file that the build left beside the program, by its name. */
   asset(name: string): Uint8Array;
   /** Differs between processes running at once, on this machine and on others. */
