@@ -4,6 +4,7 @@ import type { Message } from "../recipe/message.ts";
 import type { Recipe } from "../recipe/recipe.ts";
 import { solveAttach } from "./attach.ts";
 import { finishedAt, solveBalance } from "./balance.ts";
+import { useSpareBorder } from "./border.ts";
 import { solveBreadths, solveWaist } from "./breadths.ts";
 import { solveCloth } from "./cloth.ts";
 import type { Work } from "./context.ts";
@@ -79,6 +80,7 @@ export function solve(recipe: Recipe, reading?: Reading): Solved {
   const sections = solveSections(work, zones, opening);
   solveHem(work);
   solveFlounces(work);
+  useSpareBorder(work);
   solveAttach(work, opening);
   const hookSets = solveHookSets(work);
   const others = sections && sections.gauged.length > 0 ? otherWaists(work) : [];
