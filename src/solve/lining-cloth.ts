@@ -85,12 +85,13 @@ function mountedPieces(work: Work, which: Backing, breadths: readonly Breadth[])
     return cover(target, usable, perJoin);
   });
   const most = sheet.get(`${which}.perBreadth`);
+  const piece = isAlong(recipe) ? "length" : "breadth";
   if (less(plain(1n), most))
     say({
       code: `${which}-joined`,
       level: "note",
       path: `${which}.width`,
-      text: `the ${which} is ${sheet.shown(`${which}.usable`)} wide inside its selvedges, and ${sheet.shown(`${which}.each`)} of every breadth is to be covered: it is joined from ${sheet.shown(`${which}.perBreadth`)} pieces a breadth`,
+      text: `the ${which} is ${sheet.shown(`${which}.usable`)} wide inside its selvedges, and ${sheet.shown(`${which}.each`)} of every ${piece} is to be covered: it is joined from ${sheet.shown(`${which}.perBreadth`)} pieces a ${piece}`,
       hint: "wider cloth would spare the joins",
     });
   const whole = parts.filter((part) => part === usable);

@@ -112,6 +112,7 @@ export const NAMES = {
     "width from there to inside the other selvedge: the most that hem, skirt and turn-down can take",
   ),
   "run.beside": entry("tape", "width of the strip left beside the lengths, its selvedge included"),
+  "shade.joins": entry("count", "seams that join the light edge of one piece to the dark edge of the next"),
   "border.above": entry("tape", "lower edge of the border, above the finished hem"),
   "border.head": entry("tape", "upper edge of the border, above the finished hem"),
   "border.second": entry("tape", "where the other selvedge's border begins, above the finished hem"),

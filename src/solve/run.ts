@@ -55,12 +55,18 @@ export function solveAcross(work: Work): void {
   else sheet.set("run.start", "cloth.selvedge");
   if (!sheet.has("run.start")) return;
   sheet.set("run.room", "cloth.width - cloth.selvedge - run.start");
-  if (less(sheet.get("run.room"), sheet.get("breadths.cut"))) return sayTooNarrow(work);
-  sheet.set("run.beside", "cloth.width - run.start - breadths.cut");
+  if (less(sheet.get("run.room"), sheet.get("breadths.cut"))) sayTooNarrow(work);
+  else sheet.set("run.beside", "cloth.width - run.start - breadths.cut");
 }
 
 /** Is the hem's own facing cut along the cloth, in the strip that is left beside the lengths? Needs its cut depth. */
-export const facingAlong = ({ recipe, sheet }: Pick<Work, "recipe" | "sheet">): boolean =>
+export const facingAlong = ({
+  recipe,
+  sheet,
+}: {
+  readonly recipe: Recipe;
+  readonly sheet: { has(...names: string[]): boolean; get(name: string): Quantity };
+}): boolean =>
   sheet.has("run.beside") &&
   recipe.skirt.hem.cloth === "own" &&
   !less(sheet.get("run.beside"), sheet.get("facing.depth"));

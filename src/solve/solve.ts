@@ -26,6 +26,7 @@ import { otherWaists } from "./range.ts";
 import { solveRedo } from "./redo.ts";
 import { layRing, type Ring } from "./ring.ts";
 import { sensitivityOf } from "./sensitivity.ts";
+import { solveShade } from "./shaded.ts";
 import { type Reading, Sheet } from "./sheet.ts";
 import { solveNeedles, solveSewingThread, solveWhipThread } from "./thread.ts";
 import { flounceList, solveCrossing, topOf, tuckList } from "./trims.ts";
@@ -63,6 +64,7 @@ export function solve(recipe: Recipe, reading?: Reading): Solved {
   limitRows(work);
   if (failed()) return { messages };
 
+  solveShade(work);
   const ring = layRing(work);
   const zones = solveZones(work);
   if (!zones) return { messages };

@@ -14,7 +14,10 @@ export function checkSkirt(checking: Checking): void {
 function checkBreadths({ values, written, sayOfKey }: Checking): void {
   const breadths = written("skirt.breadths");
   const round = written("skirt.round");
-  if (values.skirt?.run === "along") return checkAlong({ breadths, round }, sayOfKey);
+  if (values.skirt?.run === "along") {
+    checkAlong({ breadths, round }, sayOfKey);
+    return;
+  }
   if (breadths && round) {
     sayOfKey("skirt.round", {
       code: "breadths-and-round",
