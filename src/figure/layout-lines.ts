@@ -16,7 +16,7 @@ export interface Scaled {
 
 /** Lines of a pattern closer than this are not drawn; numbers stand further apart. */
 const CLOSEST = 3;
-const NUMBERED = 13;
+const NUMBERED = 15;
 /** Room kept at a breadth's right edge for the numbers of its lines. */
 export const NUMBERS = 18;
 
