@@ -21,6 +21,20 @@ export const CLOTH = block("the cloth", {
       example: "across",
     }),
   ),
+  sheer: flag({ about: "can it be seen through?", byDefault: byDefault("false") }),
+  width: length({
+    about: "whole width, selvedge to selvedge",
+    example: "44 in",
+    least: "4 in",
+    most: "120 in",
+  }),
+  selvedge: length({
+    about: "width of one selvedge; 0 for a selvedge that is sewn into the seam",
+    example: "1/4 in",
+    byDefault: byDefault("0 in", "0 cm"),
+    least: "0 in",
+    most: "60 in",
+  }),
   border: optional(
     block("a border woven or printed along the selvedge, where the cloth runs along the body", {
       depth: length({ about: "depth of the border", example: "9 in", above: "0 in", most: "100 in" }),
@@ -48,20 +62,6 @@ export const CLOTH = block("the cloth", {
       ),
     }),
   ),
-  sheer: flag({ about: "can it be seen through?", byDefault: byDefault("false") }),
-  width: length({
-    about: "whole width, selvedge to selvedge",
-    example: "44 in",
-    least: "4 in",
-    most: "120 in",
-  }),
-  selvedge: length({
-    about: "width of one selvedge; 0 for a selvedge that is sewn into the seam",
-    example: "1/4 in",
-    byDefault: byDefault("0 in", "0 cm"),
-    least: "0 in",
-    most: "60 in",
-  }),
   thickness: optional(
     length({ about: "thickness of one layer", example: "0.25 mm", above: "0 mm", most: "20 mm" }),
   ),
