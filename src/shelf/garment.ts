@@ -3,6 +3,7 @@ import { join } from "node:path";
 import { buildProject, checkProject } from "./build.ts";
 import type { Project } from "./find.ts";
 import { Neighbours } from "./neighbours.ts";
+import { tidy } from "./place.ts";
 import type { Printing } from "./print.ts";
 import { type Report, reportOf } from "./report.ts";
 import { keyOf, madeBefore, putStamp } from "./unchanged.ts";
@@ -44,7 +45,10 @@ export class Garments {
       only === undefined ? keyOf(world, project, neighbours, [out, JSON.stringify(printing)]) : undefined;
     const before =
       key !== undefined && !anew ? madeBefore(world, project, join(folder, project.name), key) : undefined;
-    if (before) return { ...before, kept: true };
+    if (before) {
+      tidy(world, folder, project.name);
+      return { ...before, kept: true };
+    }
     const outcome = buildProject(world, project, folder, {
       printing,
       neighbours,

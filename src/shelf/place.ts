@@ -79,7 +79,7 @@ function takePlace(world: World, fresh: string, target: string, old: string): vo
 }
 
 /** What runs that are no more left behind: the old booklet goes back where there is none, the rest goes. */
-function tidy(world: World, parent: string, name: string): void {
+export function tidy(world: World, parent: string, name: string): void {
   const left = world.list(parent).flatMap((file) => {
     if (file === `.${name}.old`) return [{ file, kind: "old" }];
     const [, kind, unique] =

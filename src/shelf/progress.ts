@@ -25,7 +25,7 @@ export class Progress {
     this.ways = ways;
     this.total = total;
     this.began = ways.now();
-    this.last = this.began;
+    this.last = ways.terminal ? Number.NEGATIVE_INFINITY : this.began;
   }
 
   /** So many are done, and this is the one that was done last. */

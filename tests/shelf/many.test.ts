@@ -88,14 +88,22 @@ describe("several hands", () => {
   });
 
   it("tell a fault as one would, and end", async () => {
-    for (const [path, code] of [
-      ["/w/output/d/mine.txt", 3],
-      ["/w/output", 3],
-    ] as const) {
+    const faults: readonly ((world: MemoryWorld) => void)[] = [
+      (world) => void world.files.set("/w/output/d/mine.txt", "my own"),
+      (world) => {
+        world.fault = (doing, path) => {
+          if (doing === "write" && path.includes(".d.new-"))
+            throw Object.assign(new Error("no room"), { code: "ENOSPC", path });
+        };
+      },
+    ];
+    for (const spoil of faults) {
       const [alone, sat] = [worldOf(), withHands(worldOf(), 2)];
-      for (const world of [alone, sat.world]) world.files.set(path, "my own");
-      const codes = [await main(["build", "garments"], alone), await main(["build", "garments"], sat.world)];
-      expect(codes).toEqual([code, code]);
+      for (const world of [alone, sat.world]) spoil(world);
+      expect([
+        await main(["build", "garments"], alone),
+        await main(["build", "garments"], sat.world),
+      ]).toEqual([3, 3]);
       expect(sat.world.said.err).toBe(alone.said.err);
       expect(sat.ended.toSorted()).toEqual([0, 1]);
     }

@@ -23,10 +23,15 @@ describe("progress", () => {
     expect(
       told(true, [
         [1, 50],
+        [2, 60],
         [25, 1000],
         [26, 1010],
       ]),
-    ).toEqual(["\r\x1b[K[======                  ] 25 of 100, a few seconds left: skirt-25", "\r\x1b[K"]);
+    ).toEqual([
+      "\r\x1b[K[                        ] 1 of 100, about 5 seconds left: skirt-1",
+      "\r\x1b[K[======                  ] 25 of 100, a few seconds left: skirt-25",
+      "\r\x1b[K",
+    ]);
   });
 
   it("is a line now and then elsewhere", () => {
@@ -39,7 +44,7 @@ describe("progress", () => {
         [60, 600_000],
       ]),
     ).toEqual([
-      "10 of 100, about 90 seconds left\n",
+      "10 of 100, about 2 minutes left\n",
       "50 of 100, about 20 seconds left\n",
       "60 of 100, about 7 minutes left\n",
     ]);

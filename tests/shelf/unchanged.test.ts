@@ -5,10 +5,10 @@ import { STAMP } from "../../src/shelf/unchanged.ts";
 import { recipeText } from "../recipes.ts";
 import { type MemoryWorld, memoryWorld } from "./memory.ts";
 
-const TEMPLATE = "## Care\n\nWash it cold, {{garment.title}}.\n";
+const TEMPLATE = "## Seams\n\nSew them cold, {{garment.title}}.\n";
 const PICTURE = "bytes:\x89PNG\r\n\x1a\n0000";
 const BODY = "\n{{> the-rest}}\n\n![a bow](photos/bow.png)\n";
-const RECORD = "as-made: 1\nentries:\n  - date: 2026-01-02\n    hours: {gauging: 3}\n";
+const RECORD = "- date: 2026-02-14\n  begun: 2 February\n  hours:\n    seams: 1 h 59 min\n";
 
 /** Two garments beside each other, built once; `kept` tells of the last run which of them were left as they stood. */
 async function shelf(): Promise<{ world: MemoryWorld; build: (...words: string[]) => Promise<string[]> }> {
@@ -17,7 +17,7 @@ async function shelf(): Promise<{ world: MemoryWorld; build: (...words: string[]
   const files = {
     "/w/garments/blue/recipe.md": recipeText() + BODY,
     "/w/garments/blue/photos/bow.png": PICTURE,
-    "/w/garments/blue/templates/care.md": TEMPLATE,
+    "/w/garments/blue/templates/seams.md": TEMPLATE,
     "/w/garments/red/recipe.md": recipeText({ title: "Red" }),
   };
   const world = memoryWorld(files);
@@ -87,7 +87,7 @@ describe("a booklet that nothing has changed", () => {
     [
       "a template",
       (world) =>
-        void world.files.set("/w/garments/blue/templates/care.md", TEMPLATE.replace("cold", "by hand")),
+        void world.files.set("/w/garments/blue/templates/seams.md", TEMPLATE.replace("cold", "by hand")),
       ["red"],
     ],
     [
