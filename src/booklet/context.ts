@@ -38,6 +38,7 @@ import { pleatWords, seamsInPleats } from "./pleat-words.ts";
 import { Printed } from "./printed.ts";
 import { hookSetsContext, otherWaistsContext } from "./range.ts";
 import { gaugedContext, partContext, pleatedContext } from "./section-context.ts";
+import { lessonContext, sheetWords } from "./sheet-context.ts";
 import { stayDepth } from "./stay.ts";
 import { pocketWords, trimsContext } from "./trims.ts";
 
@@ -97,6 +98,7 @@ export function contextOf(plan: Plan): Context {
     longSide: plan.gauged.find((section) => section.longSide)?.longSide,
     ...edgeWords(plan),
     ...pocketWords(plan),
+    ...sheetWords(plan),
   };
   context.is = flagsOf(plan);
   context.stations = plan.balance.map((station) => ({
@@ -175,6 +177,7 @@ export function contextOf(plan: Plan): Context {
     );
   context.notions = notionsOf(plan);
   context.stages = stagesContext(plan.stages);
+  context.lesson = lessonContext(plan, stagesContext);
   context.warnings = plan.messages
     .filter(({ level }) => level === "warning")
     .map(({ text, hint }) => ({ text, hint: hint ?? "" }));

@@ -21,6 +21,7 @@ import { gaugedToOpening, hasLonger, isFinest } from "./gauging-flags.ts";
 import { liningFlags } from "./lining.ts";
 import { paceWords } from "./made-hours.ts";
 import { openingOnFace, seamsInPleats } from "./pleat-words.ts";
+import { sheetFlags } from "./sheet-context.ts";
 import { trimFlags } from "./trims.ts";
 
 /** 4 lb in grams: under it a skirt is light enough for any band (common practice). */
@@ -161,6 +162,7 @@ export function flagsOf(plan: Plan) {
     costNotions: plan.values.has("cost.notions"),
     costWork: plan.values.has("cost.workLow"),
     ...evidenceFlags(plan),
+    ...sheetFlags(plan),
     remainder: sections.some(({ remainder }) => !isZero(remainder)),
     evenTurnDown: balance.every(
       ({ turnDown }) => balance[0] !== undefined && compare(turnDown, balance[0].turnDown) === 0,

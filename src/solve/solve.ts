@@ -5,6 +5,7 @@ import type { Recipe } from "../recipe/recipe.ts";
 import { solveAttach } from "./attach.ts";
 import { finishedAt, solveBalance } from "./balance.ts";
 import { solveBreadths, solveWaist } from "./breadths.ts";
+import { solveClass } from "./class.ts";
 import { solveCloth } from "./cloth.ts";
 import type { Work } from "./context.ts";
 import { solveCost } from "./cost.ts";
@@ -96,6 +97,7 @@ export function solve(recipe: Recipe, reading?: Reading): Solved {
   solveNeedles(work);
   solveRedo(work);
   solveCost(work);
+  const sampler = solveClass(work, sections.sections);
   solveEvidence(work);
   if (failed()) return { messages };
 
@@ -132,6 +134,7 @@ export function solve(recipe: Recipe, reading?: Reading): Solved {
     layout,
     linings,
     stages,
+    ...(sampler ? { sampler } : {}),
     messages,
   };
   return { plan, messages };

@@ -144,6 +144,8 @@ describe("the schema", () => {
       "work",
       "evidence",
       "publish",
+      "commission",
+      "class",
       "sizes",
     ]);
     expect(FRONT_MATTER.pipe[0].entries.title).toBeDefined();
