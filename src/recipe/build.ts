@@ -116,6 +116,7 @@ function fullnessOf(fullness: Filled["fullness"]): Fullness {
     firstRow: fullness["first-row"],
     betweenRows: fullness["between-rows"],
     pleatsPerInch: fullness["pleats-per-inch"],
+    pleatsAsWished: fullness["pleats-as-wished"],
     finestBite: fullness["finest-bite"],
     deepestPitch: fullness["deepest-pitch"],
     followRepeat: fullness["follow-repeat"],

@@ -143,6 +143,8 @@ export interface Fullness {
   readonly firstRow: Quantity;
   readonly betweenRows: Quantity;
   readonly pleatsPerInch?: Quantity;
+  /** Just so many, not up to a tenth fewer. */
+  readonly pleatsAsWished: boolean;
   readonly finestBite: Quantity;
   readonly deepestPitch: Quantity;
   readonly followRepeat: boolean;
