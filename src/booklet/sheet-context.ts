@@ -56,7 +56,6 @@ export function sheetFlags({ recipe, sampler }: Plan) {
     deposit: recipe.commission?.deposit !== undefined,
     use: recipe.commission?.use !== undefined,
     priced: recipe.work.price?.hour !== undefined,
-    hookable: recipe.attach.band.hookSets !== undefined,
     sampler: sampler !== undefined,
     samplerGauged: sampler?.bites !== undefined,
     samplerKnife: sampler?.laid?.set === "knife",

@@ -144,7 +144,7 @@ export interface Fullness {
   readonly betweenRows: Quantity;
   readonly pleatsPerInch?: Quantity;
   /** Just so many, not up to a tenth fewer. */
-  readonly pleatsAsWished: boolean;
+  readonly pleatsAsWished?: boolean;
   readonly finestBite: Quantity;
   readonly deepestPitch: Quantity;
   readonly followRepeat: boolean;

@@ -7,6 +7,7 @@ import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { makeBooklet } from "../../src/booklet/booklet.ts";
 import { contextOf } from "../../src/booklet/context.ts";
+import { blankSheet } from "../../src/booklet/original/blank.ts";
 import { SHEETS, sheetsOf } from "../../src/booklet/sheet-list.ts";
 import { sheetPage } from "../../src/booklet/sheets.ts";
 import type { Plan } from "../../src/solve/plan.ts";
@@ -69,6 +70,20 @@ describe("sheets of one page", () => {
       }
       await page.close();
     }
+  });
+
+  it("the blank sheet for an original is one page too", async () => {
+    const path = join(folder, "original.html");
+    writeFileSync(path, blankSheet("0"));
+    const page = await browser.newPage({ viewport: { width: 390, height: 844 } });
+    await page.goto(`file://${path}`);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
+    for (const format of ["A4", "Letter"]) {
+      const pdf = join(folder, `original-${format}.pdf`);
+      await page.pdf({ path: pdf, format });
+      expect(pagesOf(pdf), format).toBe(1);
+    }
+    await page.close();
   });
 
   it("print numbers by their names, those of the plan", () => {

@@ -18,7 +18,7 @@ export const FLAGS = `
   estimatedLengths estimatedOnly even evenTurnDown everyOther evidence evidenceCounted evidenceSkipped
   faced facedBand facingPieced fewOriginals fibre finest flat flatAndPleated flatLining flounces
   flouncesOverOpening flouncesOverPocket fullLength gathered gauged gaugedToOpening halfBreadth heavy
-  hemBacked hooksAllAlong hookable hookSets hoop hung interlined interliningFold interliningInPleats interliningJoined
+  hemBacked hooksAllAlong hookSets hoop hung interlined interliningFold interliningInPleats interliningJoined
   interliningShort interliningTurned knife light lined linen liningFold liningInHem liningInPleats liningJoined
   liningNarrower liningSeparate liningTurned locked longAndShort longerBites longTails made metric mixed mixedFibre
   mixedStyles mounted negativeEase oneFlounce oneLayer onePiece oneTuck oneWay openingOnFace outOfPeriod over ownFacing

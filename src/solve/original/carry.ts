@@ -3,7 +3,19 @@
  * and half breadths), the same breadths (the bite follows), or the same fullness as nearly as half breadths come to it (the bites
  * stay, the pleats an inch follow). A flat front and a gauged back grow as the waist does. [ours]
  */
-import { abs, div, fraction, inches, less, mul, plain, type Quantity, sub } from "../../quantity/quantity.ts";
+import {
+  abs,
+  div,
+  fraction,
+  inches,
+  less,
+  max,
+  mul,
+  plain,
+  type Quantity,
+  sub,
+} from "../../quantity/quantity.ts";
+import { nearestWhole, roundTo } from "../../quantity/tape.ts";
 import type { Original } from "../../recipe/original/schema.ts";
 import { fourOf, STATIONS } from "./derive.ts";
 import type { Findings } from "./findings.ts";
@@ -93,10 +105,12 @@ export function carriedTo(
   if (!breadths) return undefined;
   const usable = mul(breadths, found.get("breadths.usable"));
   const taken = div(sub(usable, round), mul(plain(2n), seams(breadths)));
-  return { ...base, breadths, seam: taken, ...perInch(followed) };
+  // A seam that can be marked: the bites keep within a hair.
+  const marked = max(roundTo(taken, found.get("tape"), "down"), seamOf);
+  return { ...base, breadths, seam: marked, ...perInch(followed) };
 }
 
-const nearest = (q: Quantity): Quantity => ({ value: q.value.round(), dim: q.dim });
+const nearest = (q: Quantity): Quantity => plain(nearestWhole(q.value));
 
 const halves = (): Quantity[] =>
   Array.from({ length: MOST_HALVES }, (_, i) => plain(fraction(BigInt(i + 2), 2n)));

@@ -1,5 +1,5 @@
 /** Findings -> recipe.md: every line says what was measured, what follows from it, and what is assumed. Builds at once. */
-import { ends, printExactly, vulgar } from "../../quantity/print.ts";
+import { decimal, ends, printExactly, vulgar } from "../../quantity/print.ts";
 import { add, isZero, less, type Quantity } from "../../quantity/quantity.ts";
 import type { Original } from "../../recipe/original/schema.ts";
 import type { Carried } from "./carry.ts";
@@ -28,6 +28,10 @@ function written(q: Quantity, show: "in" | "cm"): string {
   if (show === "in" || ends(q.value.div(10), 4)) return printExactly(q, show);
   return `${vulgar(q.value.div(10))} cm`;
 }
+
+/** A thickness, as it is measured. */
+const inMillimetres = (q: Quantity): string =>
+  `${ends(q.value, 4) ? decimal(q.value, 4) : vulgar(q.value)} mm`;
 
 /** In double quotes, so that YAML reads the text as it is. */
 const quoted = (text: string): string => JSON.stringify(text);
@@ -90,7 +94,7 @@ export function recipeText(original: Original, found: Findings, carried: Carried
   put(
     1,
     "thickness",
-    length(thicknessFor(original, found)),
+    inMillimetres(thicknessFor(original, found)),
     original.cloth.thickness ? "measured" : thicknessRemark(found),
   );
   block(0, "skirt");
@@ -107,7 +111,7 @@ export function recipeText(original: Original, found: Findings, carried: Carried
     "seam",
     length(carried.seam),
     carried.keep === "pitch"
-      ? "carried: wide enough to keep the bites"
+      ? "carried: wide enough to keep the bites, on a mark"
       : original.seam && !original.cloth.width
         ? "measured"
         : original.cloth.width
