@@ -9,6 +9,7 @@ import { LockedError } from "./shelf/lock.ts";
 import { doAll, StoppedError } from "./shelf/many.ts";
 import { newProject } from "./shelf/new.ts";
 import { BY_HAND, notPrinted } from "./shelf/not-printed.ts";
+import { original } from "./shelf/original.ts";
 import { NotOursError } from "./shelf/place.ts";
 import type { Paper } from "./shelf/print.ts";
 import { Progress } from "./shelf/progress.ts";
@@ -27,6 +28,8 @@ const HELP = `plainwork ${version}: turns a garment recipe into an illustrated i
   plainwork check <booklet.html>… [--json]                   does today's program give the same numbers?
   plainwork record <folder> <record.json> [--json]           adds what was done, as the page saved it, to as-made.yaml
   plainwork new <folder> [--title … --waist … …]             asks for a few measures and writes a recipe
+  plainwork original <folder> [--keep pitch|breadths|ratio]  an original's measures (original.yaml) become a recipe, a report and a
+                                                             row of evidence.csv; without the file, the blank sheet to fill in
   plainwork --version
   plainwork --help
 
@@ -65,6 +68,7 @@ export async function main(argv: readonly string[], world: World): Promise<numbe
       return await open(argv.slice(1), world);
     }
     if (first === "record") return record(argv.slice(1), world);
+    if (first === "original") return original(argv.slice(1), world);
     if (first === "new") return await newProject(argv.slice(1), world);
     return await run(readArguments(argv), world);
   } catch (error) {

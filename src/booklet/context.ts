@@ -39,6 +39,7 @@ import { Printed } from "./printed.ts";
 import { hookSetsContext, otherWaistsContext } from "./range.ts";
 import { runWords } from "./run.ts";
 import { gaugedContext, partContext, pleatedContext } from "./section-context.ts";
+import { lessonContext, sheetWords } from "./sheet-context.ts";
 import { stayDepth } from "./stay.ts";
 import { pocketWords, trimsContext } from "./trims.ts";
 
@@ -99,6 +100,7 @@ export function contextOf(plan: Plan): Context {
     ...edgeWords(plan),
     ...pocketWords(plan),
     ...runWords(plan),
+    ...sheetWords(plan),
   };
   context.is = flagsOf(plan);
   context.stations = plan.balance.map((station) => ({
@@ -178,6 +180,7 @@ export function contextOf(plan: Plan): Context {
     );
   context.notions = notionsOf(plan);
   context.stages = stagesContext(plan.stages);
+  context.lesson = lessonContext(plan, stagesContext);
   context.warnings = plan.messages
     .filter(({ level }) => level === "warning")
     .map(({ text, hint }) => ({ text, hint: hint ?? "" }));

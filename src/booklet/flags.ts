@@ -22,6 +22,7 @@ import { liningFlags } from "./lining.ts";
 import { paceWords } from "./made-hours.ts";
 import { openingOnFace, seamsInPleats } from "./pleat-words.ts";
 import { runFlags } from "./run.ts";
+import { sheetFlags } from "./sheet-context.ts";
 import { trimFlags } from "./trims.ts";
 
 /** 4 lb in grams: under it a skirt is light enough for any band (common practice). */
@@ -160,6 +161,7 @@ export function flagsOf(plan: Plan) {
     costNotions: plan.values.has("cost.notions"),
     costWork: plan.values.has("cost.workLow"),
     ...evidenceFlags(plan),
+    ...sheetFlags(plan),
     remainder: sections.some(({ remainder }) => !isZero(remainder)),
     evenTurnDown: balance.every(
       ({ turnDown }) => balance[0] !== undefined && compare(turnDown, balance[0].turnDown) === 0,

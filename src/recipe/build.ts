@@ -1,7 +1,18 @@
 /** The typed recipe out of the front matter with every default filled in. */
 import { toCount } from "../quantity/quantity.ts";
 import { aTenth } from "./given.ts";
-import type { Attach, Cloth, Fullness, Hoop, Recipe, Skirt, WaistToFloor, Wearer, Work } from "./recipe.ts";
+import type {
+  Attach,
+  Cloth,
+  Commission,
+  Fullness,
+  Hoop,
+  Recipe,
+  Skirt,
+  WaistToFloor,
+  Wearer,
+  Work,
+} from "./recipe.ts";
 import type { Filled } from "./schema/recipe.ts";
 import { tidy } from "./tidy.ts";
 
@@ -28,6 +39,9 @@ export function buildRecipe(filled: Filled): Measured {
     attach: attachOf(filled.attach),
     work: workOf(filled.work),
     measureYourOwn: filled.publish?.["measure-your-own"],
+    commission:
+      filled.publish?.commission === false ? undefined : filled.commission && commissionOf(filled.commission),
+    lesson: filled.publish?.class === false ? undefined : filled.class,
   });
 }
 
@@ -115,6 +129,7 @@ function fullnessOf(fullness: Filled["fullness"]): Fullness {
     firstRow: fullness["first-row"],
     betweenRows: fullness["between-rows"],
     pleatsPerInch: fullness["pleats-per-inch"],
+    pleatsAsWished: fullness["pleats-as-wished"],
     finestBite: fullness["finest-bite"],
     deepestPitch: fullness["deepest-pitch"],
     followRepeat: fullness["follow-repeat"],
@@ -152,3 +167,8 @@ function attachOf(attach: Filled["attach"]): Attach {
 }
 
 const workOf = ({ rates, price }: Filled["work"]): Work => tidy({ rates, price });
+
+function commissionOf(commission: NonNullable<Filled["commission"]>): Commission {
+  const { use, brings, deposit, "hem-within": hemWithin, "waist-within": waistWithin } = commission;
+  return tidy({ use, brings, deposit, hemWithin, waistWithin });
+}

@@ -163,6 +163,8 @@ export interface Fullness {
   readonly firstRow: Quantity;
   readonly betweenRows: Quantity;
   readonly pleatsPerInch?: Quantity;
+  /** Just so many, not up to a tenth fewer. */
+  readonly pleatsAsWished?: boolean;
   readonly finestBite: Quantity;
   readonly deepestPitch: Quantity;
   readonly followRepeat: boolean;
@@ -283,6 +285,21 @@ export interface Field {
   readonly text: string;
 }
 
+/** What client and maker agree on. */
+export interface Commission {
+  readonly use?: string;
+  readonly brings?: string;
+  readonly hemWithin: Quantity;
+  readonly waistWithin: Quantity;
+  readonly deposit?: Quantity;
+}
+
+/** A sampler for every pupil of a class. */
+export interface Lesson {
+  readonly pupils: Quantity;
+  readonly sampler: Quantity;
+}
+
 export interface Recipe {
   /** Without the size; `wholeTitle` says it with it. */
   readonly title: string;
@@ -302,6 +319,10 @@ export interface Recipe {
   readonly work: Work;
   /** Is a page wanted that asks for a reader's own measures? Absent when the recipe does not say. */
   readonly measureYourOwn?: boolean;
+  /** A commission sheet is made; absent where none is asked for. */
+  readonly commission?: Commission;
+  /** A class sheet is made; absent where none is asked for. */
+  readonly lesson?: Lesson;
   /** Absent when the recipe says nothing of it and there is no list. */
   readonly evidence?: Evidence;
   /** Every measure, in the order of the recipe reference, defaults included. */

@@ -16,16 +16,26 @@ export const MOST_NODES = 2000;
 const MOST_LISTED = 40_000;
 
 /** Reads the YAML. Every fault is a message; what cannot be used is left out of the tree but keeps its place. */
-export function readTree(source: Source, front: FrontMatter): Tree {
+export function readTree(source: Source, front: FrontMatter, what = "the front matter"): Tree {
   try {
-    return new Reader(source, front, { whole: "block", most: MOST_NODES }).read() as Tree;
+    return new Reader(source, front, { whole: "block", most: MOST_NODES, what }).read() as Tree;
   } catch (error) {
     if (!(error instanceof RangeError)) throw error;
     const place = source.place(front.offset, front.offset + 1);
-    const text = "the front matter nests too deeply to be read";
+    const text = `${what} nests too deeply to be read`;
     const message = messageOf({ code: "too-deep", text, expected: `at most ${DEEPEST} levels` }, "", place);
     return { root: undefined, places: new Map(), messages: [message], brokenFrom: place.line };
   }
+}
+
+/** A file that is one block of keys, with no fences round it, read as front matter is. */
+export function readFileTree(source: Source): Tree {
+  const offset = source.text.startsWith("\ufeff") ? 1 : 0;
+  return readTree(
+    source,
+    { text: source.text.slice(offset), offset, body: { text: "", line: 1 } },
+    "this file",
+  );
 }
 
 /** A file that is one YAML list, as `readTree` reads front matter: its entries, with the place of everything under `0.key`. */
@@ -36,7 +46,7 @@ export function readListTree(source: Source): {
 } {
   const offset = source.text.startsWith("\ufeff") ? 1 : 0;
   const front = { text: source.text.slice(offset), offset, body: { text: "", line: 1 } };
-  const reader = new Reader(source, front, { whole: "list", most: MOST_LISTED });
+  const reader = new Reader(source, front, { whole: "list", most: MOST_LISTED, what: "this file" });
   try {
     const { root, places, messages } = reader.read();
     return { items: (root as readonly Node[] | undefined) ?? [], places, messages };
@@ -52,6 +62,8 @@ export function readListTree(source: Source): {
 interface Bounds {
   readonly whole: "block" | "list";
   readonly most: number;
+  /** What it is called in messages. */
+  readonly what: string;
 }
 
 class Reader {
@@ -102,7 +114,7 @@ class Reader {
   }
 
   private get what(): string {
-    return this.isList ? "this file" : "the front matter";
+    return this.bounds.what;
   }
 
   private root(contents: unknown): Node | undefined {
@@ -110,8 +122,8 @@ class Reader {
       if (this.messages.length === 0 && !this.isList) {
         this.say("", this.span(0, 1), {
           code: "empty-front-matter",
-          text: "there is nothing in the front matter",
-          hint: "start with recipe: 1, title: and the measures",
+          text: `there is nothing in ${this.what}`,
+          hint: "start with its number, its title: and the measures",
         });
       }
       return undefined;

@@ -126,6 +126,8 @@ export function countPleats(
   }
   if (kept !== undefined) return { ...counts, pleats: kept };
   if (compare(least, most) > 0 || counts.most < 1) return { ...counts, pleats: undefined };
+  if (work.recipe.fullness.pleatsAsWished && work.recipe.fullness.pleatsPerInch)
+    return { ...counts, pleats: counts.wanted };
   const low = sheet.evaluate("max(floor(9/10 * section.wanted), section.least, 1)", {
     ...limits,
     "section.wanted": wanted,
@@ -168,6 +170,8 @@ export function recordSection(work: Work, rules: Rules, stretch: Stretch, pleats
       `the section's cloth over a pitch of a whole even number of lines, nearest whole`,
     );
   } else if (rules.kept) sheet.set("section.pleats", rules.kept, scope);
+  else if (work.recipe.fullness.pleatsAsWished && work.recipe.fullness.pleatsPerInch)
+    sheet.set("section.pleats", "section.wanted");
   else
     sheet.choose(
       "section.pleats",

@@ -6,6 +6,7 @@ import { solveAttach } from "./attach.ts";
 import { finishedAt, solveBalance } from "./balance.ts";
 import { useSpareBorder } from "./border.ts";
 import { solveBreadths, solveWaist } from "./breadths.ts";
+import { solveClass } from "./class.ts";
 import { solveCloth } from "./cloth.ts";
 import type { Work } from "./context.ts";
 import { solveCost } from "./cost.ts";
@@ -100,6 +101,7 @@ export function solve(recipe: Recipe, reading?: Reading): Solved {
   solveNeedles(work);
   solveRedo(work);
   solveCost(work);
+  const sampler = solveClass(work, sections.sections);
   solveEvidence(work);
   if (failed()) return { messages };
 
@@ -136,6 +138,7 @@ export function solve(recipe: Recipe, reading?: Reading): Solved {
     layout,
     linings,
     stages,
+    ...(sampler ? { sampler } : {}),
     messages,
   };
   return { plan, messages };

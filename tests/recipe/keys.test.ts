@@ -41,6 +41,7 @@ function withField(path: string, value: string): string {
         { attach: { to: "bodice-edge", "waist-edge": { depth: "2 in", "from-centre": "4 in" } } },
       ]),
     ),
+    "fullness.pleats-as-wished": { fullness: { "pleats-per-inch": "9" } },
     "fullness.gauged-back": { fullness: { method: "pleated-gauged-back" } },
     "fullness.flat-front": { fullness: { method: "flat-front-gauged" } },
   };
@@ -155,6 +156,8 @@ describe("the schema", () => {
       "work",
       "evidence",
       "publish",
+      "commission",
+      "class",
       "sizes",
     ]);
     expect(FRONT_MATTER.pipe[0].entries.title).toBeDefined();

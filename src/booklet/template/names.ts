@@ -5,28 +5,32 @@ export const WORDS = "chosenSetting estimate estimateInFull skippedRows";
 
 /** Words of `garment.…`. */
 export const GARMENT = `
-  begun cloth edge edgeLine endToEnd fibre finished hands interlining kind lining longSide notCounted opening
-  openingAmong openSide otherSide over pace parts
-  lengths piece pleatsAtBack pleatsAtFront pocket pocketSide repeat stay stayDepth title turned wearer year`;
+  begun brings cloth edge edgeLine endToEnd fibre finished hands interlining kind lengths lining longSide
+  notCounted opening openingAmong openSide otherSide over pace parts piece pleatsAtBack pleatsAtFront pocket
+  pocketSide repeat samplerBites samplerInside samplerOutside samplerSet samplerTowards setting stay stayDepth
+  title turned use wearer year`;
 
 /** Yes or no: `is.…`. */
 export const FLAGS = `
-  againstPractice allGauged along backed backShare backShareStep banded bandTemplates bodiceEdge borderFlounces bordered boxed braid cbSeam
-  centreSeamOnFace cfSeam chosenGauged cost costCloth costInterlining costLining costNotions costWork cotton cross
-  dominant dominantAtBack doubledThread drawnAlong ease equalSections
-  estimatedLengths estimatedOnly even evenTurnDown everyOther evidence evidenceCounted evidenceSkipped
-  faced facedBand facingAlong facingPieced fewOriginals fibre finest flat flatAndPleated flatLining flounces
-  flouncesAlong flouncesOverOpening flouncesOverPocket fullLength gathered gauged gaugedToOpening halfBreadth heavy
-  hemBacked hemSelvedge hemTrimmed hooksAllAlong hookSets hoop hung interlined interliningFold interliningInPleats interliningJoined
-  interliningShort interliningTurned knife light lined linen liningFold liningInHem liningInPleats liningJoined
-  liningNarrower liningSeparate liningTurned locked longAndShort longerBites longTails made meetAlong metric mixed mixedFibre
-  mixedStyles mounted negativeEase oneFlounce oneLayer onePiece oneSeam oneTuck oneTurned oneWay openingOnFace outOfPeriod over ownFacing
-  ownPace partBand petticoat photographed piped pipingJoined pleated pleatsOneLayer pleatsOnly pocket pocketLeft pointed
-  pointOver practiceCotton practiceEither practiceForties practiceLinen practicePleats practiceSheer printedStrip
-  quartered recorded recordedHem recordedHours recordedMeasures recordedSections recordedTrials recordedWords remainder
-  remarks repeatAcross repeatDown repeatRound seamOpening seamsInPleats seamsMeet seamsOnFaces severalBreadths severalLengths shaded shadedUp shadeJoins shadeTurned sheer shrinks silk
-  slit slitInGauging stacked stay thickness threeRows tooThick trialKept trialSewn tucks tucksOverOpening turned
-  unlikeSides waistband warnings wearer weight weightInAll wholeBreadth wool year`;
+  againstPractice allGauged along backed backShare backShareStep banded bandTemplates bodiceEdge bordered
+  borderFlounces boxed braid brings cbSeam centreSeamOnFace cfSeam chosenGauged commission cost costCloth
+  costInterlining costLining costNotions costWork cotton cross deposit dominant dominantAtBack doubledThread
+  drawnAlong ease equalSections estimatedLengths estimatedOnly even evenTurnDown everyOther evidence
+  evidenceCounted evidenceSkipped faced facedBand facingAlong facingPieced fewOriginals fibre finest flat
+  flatAndPleated flatLining flounces flouncesAlong flouncesOverOpening flouncesOverPocket fullLength gathered
+  gauged gaugedToOpening halfBreadth heavy hemBacked hemSelvedge hemTrimmed hooksAllAlong hookSets hoop hung
+  interlined interliningFold interliningInPleats interliningJoined interliningShort interliningTurned knife
+  light lined linen liningFold liningInHem liningInPleats liningJoined liningNarrower liningSeparate
+  liningTurned locked longAndShort longerBites longTails made meetAlong metric mixed mixedFibre mixedStyles
+  mounted negativeEase oneFlounce oneLayer onePiece oneSeam oneTuck oneTurned oneWay openingOnFace outOfPeriod
+  over ownFacing ownPace partBand petticoat photographed piped pipingJoined pleated pleatsOneLayer pleatsOnly
+  pocket pocketLeft pointed pointOver practiceCotton practiceEither practiceForties practiceLinen practicePleats
+  practiceSheer priced printedStrip quartered recorded recordedHem recordedHours recordedMeasures
+  recordedSections recordedTrials recordedWords remainder remarks repeatAcross repeatDown repeatRound sampler
+  samplerGauged samplerKnife samplerLong seamOpening seamsInPleats seamsMeet seamsOnFaces severalBreadths
+  severalLengths shaded shadedUp shadeJoins shadeTurned sheer shrinks silk slit slitInGauging stacked stay
+  thickness threeRows tooThick trialKept trialSewn tucks tucksOverOpening turned unlikeSides use waistband
+  warnings wearer weight weightInAll wholeBreadth wool year`;
 
 /** Lists and what their items hold: `name` is words, `name?` yes or no, `name[]` a list with its own line. */
 export const LISTS: Readonly<Record<string, string>> = {
@@ -47,6 +51,7 @@ export const LISTS: Readonly<Record<string, string>> = {
   madeTrials: "closesTo cloth date pleats reaches verdict",
   madeWords: "about date text",
   interliningPieces: "acrossEstimate? count length name ofEstimate? width",
+  lesson: "gauging? marking? name sewing? time",
   liningPieces: "acrossEstimate? count length name ofEstimate? width",
   map: "isOpening? isPocket? letter place top turnDown unsewn waist",
   notions: "amount kind thing where",

@@ -51,6 +51,13 @@ export function checkFullness(checking: Checking): void {
       hint: `write repeat: {${repeat}: 3/4 in}, inside cloth, or follow-repeat: false`,
     });
   }
+  if (values.fullness?.["pleats-as-wished"] && !written("fullness.pleats-per-inch")) {
+    say("fullness.pleats-as-wished", {
+      code: "no-wish",
+      text: "just the wished number of pleats is asked for, and none is wished",
+      hint: "write pleats-per-inch: 9 beside it, or leave it out",
+    });
+  }
   checkShares(checking);
 }
 

@@ -68,6 +68,12 @@ export const FULLNESS = block(
     "pleats-per-inch": optional(
       number({ about: "wished pleats in an inch of waist seam", example: "9", above: "0", most: "60" }),
     ),
+    "pleats-as-wished": optional(
+      flag({
+        about:
+          "sew just the wished number of pleats, as when an original is followed; else the bites may take up to a tenth fewer, to fall on tape marks",
+      }),
+    ),
     "finest-bite": length({
       about: "the finest bite that will be sewn",
       example: "1/4 in",
