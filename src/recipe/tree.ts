@@ -1,6 +1,7 @@
 /** The front matter as a plain tree of texts, lists and blocks, with the place of every key and value. */
 import { isMap, isPair, isScalar, parseDocument, type Node as YamlNode } from "yaml";
 import type { FrontMatter } from "./front-matter.ts";
+import { DEEPEST_YAML, MOST_LISTED, MOST_NODES } from "./limits.ts";
 import type { Source } from "./lines.ts";
 import type { Message, Place } from "./message.ts";
 import { type Block, emptyBlock, type Node, within } from "./node.ts";
@@ -10,11 +11,6 @@ import { offsetsIn } from "./scalar.ts";
 import type { Places, Tree } from "./tree-type.ts";
 import { yamlMessages } from "./yaml-errors.ts";
 
-export const DEEPEST = 12;
-export const MOST_NODES = 2000;
-/** A list of entries grows with the years. */
-const MOST_LISTED = 40_000;
-
 /** Reads the YAML. Every fault is a message; what cannot be used is left out of the tree but keeps its place. */
 export function readTree(source: Source, front: FrontMatter): Tree {
   try {
@@ -23,7 +19,11 @@ export function readTree(source: Source, front: FrontMatter): Tree {
     if (!(error instanceof RangeError)) throw error;
     const place = source.place(front.offset, front.offset + 1);
     const text = "the front matter nests too deeply to be read";
-    const message = messageOf({ code: "too-deep", text, expected: `at most ${DEEPEST} levels` }, "", place);
+    const message = messageOf(
+      { code: "too-deep", text, expected: `at most ${DEEPEST_YAML} levels` },
+      "",
+      place,
+    );
     return { root: undefined, places: new Map(), messages: [message], brokenFrom: place.line };
   }
 }
@@ -43,7 +43,7 @@ export function readListTree(source: Source): {
   } catch (error) {
     if (!(error instanceof RangeError)) throw error;
     const text = "this file nests too deeply to be read";
-    const problem = { code: "too-deep", text, expected: `at most ${DEEPEST} levels` };
+    const problem = { code: "too-deep", text, expected: `at most ${DEEPEST_YAML} levels` };
     return { items: [], places: new Map(), messages: [messageOf(problem, "", source.place(0, 1))] };
   }
 }
@@ -136,11 +136,11 @@ class Reader {
     if (!node) return "";
     if (this.refused(node, path)) return undefined;
     if (isScalar(node)) return typeof node.value === "string" ? node.value : "";
-    if (depth > DEEPEST) {
+    if (depth > DEEPEST_YAML) {
       this.say(path, this.spanOf(node), {
         code: "too-deep",
         text: "blocks and lists nest too deeply here",
-        expected: `at most ${DEEPEST} levels`,
+        expected: `at most ${DEEPEST_YAML} levels`,
       });
       return undefined;
     }

@@ -1,8 +1,9 @@
 /** What stands beside a recipe: the list of originals, wordings of chapters, photographs. */
 import { dirname, join } from "node:path";
-import { type FoundFile, LARGEST_PHOTOGRAPH } from "../booklet/notebook/photographs.ts";
+import type { FoundFile } from "../booklet/notebook/photographs.ts";
 import { AS_MADE_FILE } from "../recipe/as-made/as-made.ts";
 import { EVIDENCE_FILE } from "../recipe/evidence.ts";
+import { LARGEST_PHOTOGRAPH, LARGEST_RECIPE, LARGEST_TEXT, MOST_TEMPLATES } from "../recipe/limits.ts";
 import type { Message } from "../recipe/message.ts";
 import type { Project } from "./find.ts";
 import { readText } from "./texts.ts";
@@ -27,20 +28,25 @@ export interface ProjectFiles {
 /** The name a recipe has in messages until they are shown. */
 export const RECIPE_FILE = "recipe.md";
 const TEMPLATES = "templates";
-/** More wordings than there could be chapters are not read. */
-const MOST_TEMPLATES = 100;
 
 /** Reads a project's texts. Photographs are read once it is known which are asked for. */
 export function readProjectFiles(world: World, project: Project): ProjectFiles {
   const messages: Message[] = [];
   const folder = dirname(project.recipe);
-  const read = (file: string, path: string, what: string, smaller: string): ProjectFile | undefined => {
-    const text = readText(world, path, what, smaller);
+  const read = (
+    file: string,
+    path: string,
+    what: string,
+    smaller: string,
+    most = LARGEST_TEXT,
+  ): ProjectFile | undefined => {
+    const text = readText(world, path, what, smaller, most);
     if (typeof text === "string") return { file, text };
     messages.push({ ...text, level: "error", place: { file, line: 1, column: 1, length: 1 } });
     return undefined;
   };
-  const recipe = read(RECIPE_FILE, project.recipe, "recipe", "keep pictures in photos/, not in the text");
+  const smaller = "keep pictures in photos/, not in the text";
+  const recipe = read(RECIPE_FILE, project.recipe, "recipe", smaller, LARGEST_RECIPE);
   const beside = (file: string, what: string, smaller: string): ProjectFile | undefined =>
     world.kind(join(folder, file)) === "file" ? read(file, join(folder, file), what, smaller) : undefined;
   const evidence = beside(EVIDENCE_FILE, "list", "keep one line for each original");

@@ -1,9 +1,9 @@
 /** `plainwork record`: adds what a page's record says to the garment's as-made.yaml. */
 import { basename, dirname, join } from "node:path";
-import { LARGEST_RECORD } from "../page/record.ts";
 import { AS_MADE_FILE } from "../recipe/as-made/as-made.ts";
 import { readAsMadeFile, withEntry } from "../recipe/as-made/file.ts";
 import { readAsMade } from "../recipe/as-made/read.ts";
+import { LARGEST_RECORD } from "../recipe/limits.ts";
 import type { Message } from "../recipe/message.ts";
 import { messageOf } from "../recipe/problem.ts";
 import type { Plan } from "../solve/plan.ts";
