@@ -74,11 +74,19 @@ const COLUMN_HELP = {
   hint: `write ${COLUMNS.join(",")} as the first line`,
 };
 
+/** More cells than this are no columns. */
+const MOST_COLUMNS = 50;
+
 type Say = (cell: CsvCell | undefined, problem: Problem) => void;
 
 function columnsOf(head: readonly CsvCell[], say: Say): ReadonlyMap<Column, number> | undefined {
   const places = new Map<Column, number>();
   let sound = true;
+  if (head.length > MOST_COLUMNS) {
+    const text = `the first line has ${head.length} cells; at most ${MOST_COLUMNS}`;
+    say(head[MOST_COLUMNS], { code: "too-many", text, ...COLUMN_HELP });
+    return undefined;
+  }
   head.forEach((cell, i) => {
     const name = COLUMNS.find((column) => column === cell.text.toLowerCase());
     if (name && !places.has(name)) {

@@ -8,7 +8,8 @@ export { DEEPEST_FORMULA, LONGEST_FORMULA, MOST_BITS, MOST_DIGITS } from "../qua
 /** Bytes of recipe.md, and of its front matter. */
 export const LARGEST_RECIPE = 256 * 1024;
 export const LARGEST_FRONT = 64 * 1024;
-/** Bytes of any other text beside it: evidence.csv, as-made.yaml, a wording. */
+/** Bytes of as-made.yaml, and of any other text beside it: evidence.csv, a wording. */
+export const LARGEST_AS_MADE = 512 * 1024;
 export const LARGEST_TEXT = 1024 * 1024;
 
 /** Characters of one line, in front matter, body and wordings; of one field. */
@@ -23,7 +24,7 @@ export const MOST_LISTED = 40_000;
 /** Characters and lines of the body, or of a wording. The Markdown parser's time grows with the square of the lines. */
 export const LONGEST_BODY = 60_000;
 export const MOST_BODY_LINES = 2000;
-/** Quotes and lists inside each other; marks of quotes and lists in all; marks inside the lines: stars, brackets and such. */
+/** Quotes and lists inside each other; in all, each counted with those it stands in; marks inside the lines: stars, brackets and such. */
 export const DEEPEST_LISTS = 5;
 export const MOST_LIST_MARKS = 1000;
 export const MOST_MARKS = 6000;

@@ -13,17 +13,18 @@ import { yamlMessages } from "./yaml-errors.ts";
 
 /** Reads the YAML. Every fault is a message; what cannot be used is left out of the tree but keeps its place. */
 export function readTree(source: Source, front: FrontMatter): Tree {
+  const deep = tooManyOpen(front.text);
+  if (deep !== undefined) {
+    const place = source.place(front.offset + deep, front.offset + deep + 1);
+    const message = messageOf(nestsTooDeep("the front matter"), "", place);
+    return { root: undefined, places: new Map(), messages: [message], brokenFrom: place.line };
+  }
   try {
     return new Reader(source, front, { whole: "block", most: MOST_NODES }).read() as Tree;
   } catch (error) {
     if (!(error instanceof RangeError)) throw error;
     const place = source.place(front.offset, front.offset + 1);
-    const text = "the front matter nests too deeply to be read";
-    const message = messageOf(
-      { code: "too-deep", text, expected: `at most ${DEEPEST_YAML} levels` },
-      "",
-      place,
-    );
+    const message = messageOf(nestsTooDeep("the front matter"), "", place);
     return { root: undefined, places: new Map(), messages: [message], brokenFrom: place.line };
   }
 }
@@ -36,16 +37,39 @@ export function readListTree(source: Source): {
 } {
   const offset = source.text.startsWith("\ufeff") ? 1 : 0;
   const front = { text: source.text.slice(offset), offset, body: { text: "", line: 1 } };
+  const deep = tooManyOpen(front.text);
+  if (deep !== undefined) {
+    const place = source.place(offset + deep, offset + deep + 1);
+    return { items: [], places: new Map(), messages: [messageOf(nestsTooDeep("this file"), "", place)] };
+  }
   const reader = new Reader(source, front, { whole: "list", most: MOST_LISTED });
   try {
     const { root, places, messages } = reader.read();
     return { items: (root as readonly Node[] | undefined) ?? [], places, messages };
   } catch (error) {
     if (!(error instanceof RangeError)) throw error;
-    const text = "this file nests too deeply to be read";
-    const problem = { code: "too-deep", text, expected: `at most ${DEEPEST_YAML} levels` };
-    return { items: [], places: new Map(), messages: [messageOf(problem, "", source.place(0, 1))] };
+    const message = messageOf(nestsTooDeep("this file"), "", source.place(0, 1));
+    return { items: [], places: new Map(), messages: [message] };
   }
+}
+
+const nestsTooDeep = (what: string): Problem => ({
+  code: "too-deep",
+  text: `${what} nests too deeply to be read`,
+  expected: `at most ${DEEPEST_YAML} levels`,
+});
+
+/** Brackets open at once, those in texts and remarks counted too, for which the YAML parser would take too long. */
+const MOST_OPEN = 100;
+
+/** Where more brackets are open than are read; undefined where there are fewer. */
+function tooManyOpen(text: string): number | undefined {
+  let open = 0;
+  for (const { 0: bracket, index } of text.matchAll(/[[\]{}]/g)) {
+    open = bracket === "[" || bracket === "{" ? open + 1 : Math.max(0, open - 1);
+    if (open > MOST_OPEN) return index;
+  }
+  return undefined;
 }
 
 /** What a file is as a whole, and how many keys and values it may hold. */

@@ -5,7 +5,7 @@ import { readAsMadeFile } from "../recipe/as-made/file.ts";
 import { type Paces, pacesOf } from "../recipe/as-made/pace.ts";
 import type { Message } from "../recipe/message.ts";
 import type { Project } from "./find.ts";
-import { RECIPE_FILE } from "./project-files.ts";
+import { isWithin, RECIPE_FILE } from "./project-files.ts";
 import { readText } from "./texts.ts";
 import type { World } from "./world.ts";
 
@@ -53,6 +53,7 @@ export class Neighbours {
     const found = this.names(folder)
       .filter((name) => !name.startsWith(".") && world.kind(join(folder, name, AS_MADE_FILE)) === "file")
       .filter((name) => world.kind(join(folder, name, RECIPE_FILE)) === "file")
+      .filter((name) => isWithin(world, join(folder, name), join(folder, name, AS_MADE_FILE)))
       .map((name): Known => {
         const text = readText(world, join(folder, name, AS_MADE_FILE), "record", "");
         const asMade = typeof text === "string" ? readAsMadeFile(AS_MADE_FILE, text).asMade : undefined;

@@ -4,6 +4,7 @@ import {
   mkdirSync,
   readdirSync,
   readFileSync,
+  realpathSync,
   renameSync,
   rmSync,
   statSync,
@@ -27,6 +28,8 @@ export interface World {
   kind(path: string): "file" | "folder" | undefined;
   list(folder: string): string[];
   read(path: string): Uint8Array;
+  /** The path itself, links followed; for what is there. */
+  real(path: string): string;
   /** How many bytes a file has. */
   size(path: string): number;
   write(path: string, contents: string | Uint8Array): void;
@@ -111,6 +114,7 @@ export function nodeWorld(process: NodeJS.Process, assets = ""): World {
     },
     list: (folder) => readdirSync(folder).sort(),
     read: (path) => readFileSync(path),
+    real: (path) => realpathSync(path),
     size: (path) => statSync(path).size,
     write: (path, contents) => writeFileSync(path, contents),
     writeNew,

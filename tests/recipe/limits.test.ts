@@ -147,7 +147,7 @@ const CASES: Record<string, readonly [fits: Given, past: Given, code: string, mo
     "too-deep",
     limits.DEEPEST_LISTS,
   ],
-  "marks of quotes and lists in one text": [
+  "quotes and list items in one text, each counted with those it stands in": [
     body(many(limits.MOST_LIST_MARKS, () => "- x")),
     body(many(limits.MOST_LIST_MARKS + 1, () => "- x")),
     "too-many",
@@ -301,7 +301,8 @@ it("a record's text is refused past its length", () => {
 it("every limit of the reference that is found in reading is tried here", () => {
   const elsewhere = [
     "`recipe.md` as a whole",
-    "`evidence.csv`, `as-made.yaml`, or one wording",
+    "`as-made.yaml`",
+    "`evidence.csv`, or one wording",
     "a `record.json`",
     "one text in a record",
   ];

@@ -69,7 +69,7 @@ function crowded(lines: readonly Line[]): { readonly line: Line; readonly proble
   let [ofLists, inside] = [0, 0];
   for (const line of lines) {
     const lead = LEAD.exec(line.text)?.[0] ?? "";
-    if (!line.fenced) ofLists += lead.replace(/[^>*+.)-]/g, "").length;
+    if (!line.fenced) ofLists += /[>*+.)-]/.test(lead) ? containers(line.text) : 0;
     inside += line.text.slice(lead.length).replace(/[^*_[\]`|<]/g, "").length;
     const [what, most] =
       ofLists > MOST_LIST_MARKS

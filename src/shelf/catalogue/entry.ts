@@ -1,5 +1,6 @@
 /** One garment of the catalogue, read from its plan.json, whoever built it. */
 import { join } from "node:path";
+import { isWithin } from "../project-files.ts";
 import { readText } from "../texts.ts";
 import type { World } from "../world.ts";
 
@@ -75,6 +76,7 @@ function listed(world: World, folder: string): readonly string[] {
 
 function entryOf(world: World, out: string, folder: string, figures: boolean): Entry | undefined {
   try {
+    if (!isWithin(world, out, join(out, folder, "plan.json"))) return undefined;
     const text = readText(world, join(out, folder, "plan.json"), "plan", "", LARGEST_PLAN);
     if (typeof text !== "string") return undefined;
     const plan = JSON.parse(text) as Record<string, unknown>;

@@ -19,7 +19,7 @@ const HOSTILE: Record<string, string> = {
   "a long chain of choices": `{{#if is.gauged}}x${"{{else if is.hoop}}y".repeat(2_500)}{{/if}}`,
   "lists as deep as may be": Array.from({ length: DEEPEST_LISTS }, (_, i) => `${" ".repeat(2 * i)}- x\n`)
     .join("")
-    .repeat(200),
+    .repeat(66),
   "quotes as deep and as many as may be": `${"> ".repeat(DEEPEST_LISTS)}x\n\n`.repeat(200),
   "quotes nested too deeply": `${">".repeat(20_000)} x`,
   "lists nested deeply": Array.from({ length: 300 }, (_, i) => `${" ".repeat(2 * i)}- x`).join("\n"),
