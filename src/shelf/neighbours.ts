@@ -3,6 +3,7 @@ import { basename, dirname, join } from "node:path";
 import { AS_MADE_FILE, type AsMade } from "../recipe/as-made/as-made.ts";
 import { readAsMadeFile } from "../recipe/as-made/file.ts";
 import { type Paces, pacesOf } from "../recipe/as-made/pace.ts";
+import { LARGEST_AS_MADE } from "../recipe/limits.ts";
 import type { Message } from "../recipe/message.ts";
 import type { Project } from "./find.ts";
 import { isWithin, RECIPE_FILE } from "./project-files.ts";
@@ -55,7 +56,7 @@ export class Neighbours {
       .filter((name) => world.kind(join(folder, name, RECIPE_FILE)) === "file")
       .filter((name) => isWithin(world, join(folder, name), join(folder, name, AS_MADE_FILE)))
       .map((name): Known => {
-        const text = readText(world, join(folder, name, AS_MADE_FILE), "record", "");
+        const text = readText(world, join(folder, name, AS_MADE_FILE), "record", "", LARGEST_AS_MADE);
         const asMade = typeof text === "string" ? readAsMadeFile(AS_MADE_FILE, text).asMade : undefined;
         return asMade ? { name, asMade } : { name };
       });
