@@ -23,6 +23,8 @@ export interface Row {
   /** What must come of it; one of them, and with the code of a message where one is named. */
   readonly is: "built" | "refused";
   readonly says?: string;
+  /** Takes long: only in the long run. */
+  readonly long?: boolean;
   /** So many booklets are made of it, where it is more than one. */
   readonly booklets?: number;
 }
