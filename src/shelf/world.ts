@@ -11,7 +11,7 @@ import {
   writeFileSync,
 } from "node:fs";
 import { hostname } from "node:os";
-import { join, resolve } from "node:path";
+import { dirname, join, resolve } from "node:path";
 import { createInterface } from "node:readline";
 import { isAlive, toDisk } from "./disk.ts";
 import { runProgram } from "./run.ts";
@@ -89,6 +89,19 @@ function writeNew(path: string, contents: string): boolean {
   }
 }
 
+/** Makes a folder and those it stands in. Where a disk can only be read Node says that something is not there: the true reason is asked for. */
+function makeFolder(path: string): void {
+  try {
+    mkdirSync(path, { recursive: true });
+  } catch (error) {
+    if ((error as NodeJS.ErrnoException).code !== "ENOENT") throw error;
+    let missing = path;
+    while (!existsSync(dirname(missing)) && dirname(missing) !== missing) missing = dirname(missing);
+    mkdirSync(missing);
+    mkdirSync(path, { recursive: true });
+  }
+}
+
 function today(): string {
   const now = new Date();
   const two = (n: number): string => String(n).padStart(2, "0");
@@ -119,7 +132,7 @@ export function nodeWorld(process: NodeJS.Process, assets = ""): World {
     write: (path, contents) => writeFileSync(path, contents),
     writeNew,
     sync: toDisk,
-    makeFolder: (path) => void mkdirSync(path, { recursive: true }),
+    makeFolder,
     rename: renameSync,
     remove: (path) => rmSync(path, { recursive: true, force: true, maxRetries: 5 }),
     env: (name) => process.env[name],
