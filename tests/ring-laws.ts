@@ -60,7 +60,13 @@ export function ringLaws(checks: Checks): void {
   const seamWidth = has("seam.lost") ? value("seam.lost") : value("skirt.seam").mul(2);
   const usable = value("cloth.width").sub(value("cloth.selvedge").mul(2));
   for (const { whole, name, from, to } of plan.breadths)
-    same(length(to).sub(length(from)), usable.div(whole ? 1 : 2).sub(seamWidth), `width of the ${name}`);
+    same(
+      length(to).sub(length(from)),
+      plan.recipe.skirt.run === "along"
+        ? value("breadths.finished")
+        : usable.div(whole ? 1 : 2).sub(seamWidth),
+      `width of the ${name}`,
+    );
   const ends = breadths.map(({ to }) => to.mod(round).toFraction()).sort();
   const seams = plan.seams.filter(({ kind }) => kind !== "slit").map(({ alongTop }) => length(alongTop));
   law(

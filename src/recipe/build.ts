@@ -57,11 +57,22 @@ function clothOf(cloth: Filled["cloth"]): Cloth {
   const repeat = cloth.repeat && tidy({ ...plainRepeat, linesLost });
   const tenfold = cloth["ten-layers"];
   const thickness = cloth.thickness ?? (tenfold && aTenth(tenfold));
+  const { border } = cloth;
   return tidy({
     name,
     fibre,
     sheer,
     oneWay: cloth["one-way"],
+    shaded: cloth.shaded,
+    border:
+      border &&
+      tidy({
+        depth: border.depth,
+        edge: border.edge,
+        at: border.at,
+        fromEdge: border["from-edge"] ?? selvedge,
+        aboveHem: border["above-hem"],
+      }),
     width,
     selvedge,
     thickness,
@@ -72,15 +83,17 @@ function clothOf(cloth: Filled["cloth"]): Cloth {
 }
 
 function skirtOf(skirt: Filled["skirt"]): Skirt {
-  const { breadths, round, seam, braid, placket, pocket, tucks, flounces } = skirt;
-  const { kind, depth, cloth } = skirt.hem;
+  const { run, lengths, breadths, round, seam, braid, placket, pocket, tucks, flounces } = skirt;
+  const { kind, depth, cloth, edge } = skirt.hem;
   return tidy({
+    run,
+    lengths: run === "along" ? lengths : undefined,
     breadths,
     round,
     centreFront: skirt["centre-front"],
     seam,
     offFloor: skirt["off-floor"],
-    hem: { kind, depth, cloth },
+    hem: { kind, depth, cloth, edge: run === "along" && kind === "faced" ? edge : "cut" },
     braid,
     turnDown: skirt["turn-down"],
     placket,

@@ -40,6 +40,10 @@ export interface Cloth {
   readonly sheer: boolean;
   /** Nothing may be turned end for end. */
   readonly oneWay: boolean;
+  /** Which way its colour passes from light to dark. */
+  readonly shaded?: "across" | "along";
+  /** Woven or printed along a selvedge, or along both. */
+  readonly border?: Border;
   readonly width: Quantity;
   readonly selvedge: Quantity;
   /** One layer; from `thickness`, or a tenth of `ten-layers`. */
@@ -56,6 +60,16 @@ export interface Cloth {
   };
   /** A share: 3 % is 3/100. */
   readonly shrinkage: Quantity;
+}
+
+export interface Border {
+  readonly depth: Quantity;
+  readonly edge: "one" | "both";
+  readonly at: "hem";
+  /** From the outer edge of the cloth to the border's lower edge. */
+  readonly fromEdge: Quantity;
+  /** Its lower edge above the finished hem; absent where all the ground below it is used. */
+  readonly aboveHem?: Quantity;
 }
 
 /** What lies behind the cloth. */
@@ -83,6 +97,8 @@ export interface Hem {
   readonly kind: "faced" | "turned";
   readonly depth: Quantity;
   readonly cloth: "own" | "other";
+  /** What a faced hem ends in, where the cloth runs along the body: a cut edge turned in, or the selvedge as it is. */
+  readonly edge: "cut" | "selvedge";
 }
 
 export interface Tucks {
@@ -98,6 +114,10 @@ export interface Flounces {
 }
 
 export interface Skirt {
+  /** Down the body from waist to hem, or along it, round the wearer. */
+  readonly run: "down" | "along";
+  /** Lengths joined into the round, where the cloth runs along. */
+  readonly lengths?: Quantity;
   /** Whole or half; absent when `round` is given. */
   readonly breadths?: Quantity;
   readonly round?: Quantity;

@@ -1,10 +1,12 @@
 /** Gauging: how close pleats can stand, and how many go into a section (trade: gauging a section). */
+
 import { compare, less, mul, plain, type Quantity, toCount } from "../quantity/quantity.ts";
 import { MOST_GAUGED } from "../recipe/limits.ts";
 import { type BiteRules, sizesOf } from "./bites.ts";
 import type { Work } from "./context.ts";
 import { type Locked, lockPitch } from "./follow-repeat.ts";
 import { easyFormula, wallFormula } from "./lining.ts";
+import { repeatRound } from "./run.ts";
 import type { Scope } from "./sheet.ts";
 
 /** What is being gauged: its cloth and waist. `planned` is the waist before the edge was made. */
@@ -119,7 +121,7 @@ export function countPleats(
       stretch.cloth,
       waist,
       Math.max(1, kept ?? counts.wanted),
-      sheet.get("cloth.repeat.across"),
+      sheet.get(repeatRound(work.recipe)),
       value("gauging.packed"),
       sheet.get("fullness.deepestPitch"),
     );

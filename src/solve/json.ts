@@ -111,6 +111,12 @@ export function planJson(plan: Plan, version: string) {
       closes,
     })),
     seams: plan.seams.map(({ station, kind }) => ({ station: exact(station), kind })),
+    breadths: plan.breadths.map(({ name, from, to, turned }) => ({
+      name,
+      from: exact(from),
+      to: exact(to),
+      turned,
+    })),
     tucks: plan.tucks.map(({ seam, edge, crease }) => ({
       seam: exact(seam),
       edge: exact(edge),

@@ -246,6 +246,8 @@ export interface Breadth {
   readonly whole: boolean;
   readonly from: Quantity;
   readonly to: Quantity;
+  /** Turned end for end, so that light joins light. */
+  readonly turned: boolean;
 }
 
 export interface Plan {

@@ -72,6 +72,7 @@ const both = (...sides: string[]): Record<string, unknown> => ({
 });
 
 const NEEDED: Record<string, unknown> = {
+  "cloth.border": { depth: "9 in" },
   "wearer.hoop": { round: "110 in" },
   lining: { width: "30 in", thickness: "0.2 mm" },
   interlining: { width: "36 in", thickness: "0.5 mm" },
@@ -112,10 +113,20 @@ describe("the schema", () => {
     // One of two that exclude each other, and what goes only with them.
     expect(left).toEqual([
       "wearer.waist-height",
+      "cloth.shaded",
+      "cloth.border",
+      "cloth.border.depth",
+      "cloth.border.edge",
+      "cloth.border.at",
+      "cloth.border.from-edge",
+      "cloth.border.above-hem",
       "cloth.ten-layers",
       "lining.hem",
       "lining.shorter",
+      "skirt.run",
+      "skirt.lengths",
       "skirt.round",
+      "skirt.hem.edge",
       "fullness.flat-front",
       "fullness.back-share",
       "attach.waist-edge",

@@ -43,11 +43,12 @@ export function checkFullness(checking: Checking): void {
     });
   }
   const follows = values.fullness?.["follow-repeat"];
-  if (follows && !written("cloth.repeat.across")) {
+  const repeat = checking.values.skirt?.run === "along" ? "down" : "across";
+  if (follows && !written(`cloth.repeat.${repeat}`)) {
     say("fullness.follow-repeat", {
       code: "no-repeat",
-      text: "the pitch is to follow the repeat, and no repeat across the cloth is given",
-      hint: "write repeat: {across: 3/4 in}, inside cloth, or follow-repeat: false",
+      text: `the pitch is to follow the repeat, and no repeat ${repeat === "down" ? "along" : "across"} the cloth is given`,
+      hint: `write repeat: {${repeat}: 3/4 in}, inside cloth, or follow-repeat: false`,
     });
   }
   checkShares(checking);
