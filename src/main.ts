@@ -254,6 +254,7 @@ const FAULTS: Record<string, string> = {
   EROFS: "the disk can only be read",
   ENOSPC: "the disk is full",
   EDQUOT: "the disk quota is used up",
+  EFBIG: "a file may not be as large as this one",
   ENOENT: "it is not there",
   ENOTDIR: "a file stands where a folder should",
   EISDIR: "a folder stands where a file should",
@@ -261,7 +262,8 @@ const FAULTS: Record<string, string> = {
 
 function machineFault(error: unknown): string {
   const { code, path, dest } = error as SystemError;
-  if (code && code in FAULTS) return `${FAULTS[code]}: ${dest ?? path ?? ""}`;
+  const where = dest ?? path;
+  if (code && code in FAULTS) return `${FAULTS[code]}${where ? `: ${where}` : ""}`;
   if (code) return `the system says ${code}${path ? `: ${path}` : ""}`;
   return `a fault of the program itself: ${error instanceof Error ? error.message : String(error)}`;
 }

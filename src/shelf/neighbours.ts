@@ -3,9 +3,10 @@ import { basename, dirname, join } from "node:path";
 import { AS_MADE_FILE, type AsMade } from "../recipe/as-made/as-made.ts";
 import { readAsMadeFile } from "../recipe/as-made/file.ts";
 import { type Paces, pacesOf } from "../recipe/as-made/pace.ts";
+import { LARGEST_AS_MADE } from "../recipe/limits.ts";
 import type { Message } from "../recipe/message.ts";
 import type { Project } from "./find.ts";
-import { RECIPE_FILE } from "./project-files.ts";
+import { isWithin, RECIPE_FILE } from "./project-files.ts";
 import { readText } from "./texts.ts";
 import type { World } from "./world.ts";
 
@@ -64,8 +65,9 @@ export class Neighbours {
     const found = this.names(folder)
       .filter((name) => !name.startsWith(".") && world.kind(join(folder, name, AS_MADE_FILE)) === "file")
       .filter((name) => world.kind(join(folder, name, RECIPE_FILE)) === "file")
+      .filter((name) => isWithin(world, join(folder, name), join(folder, name, AS_MADE_FILE)))
       .map((name): Known => {
-        const text = readText(world, join(folder, name, AS_MADE_FILE), "record", "");
+        const text = readText(world, join(folder, name, AS_MADE_FILE), "record", "", LARGEST_AS_MADE);
         const asMade = typeof text === "string" ? readAsMadeFile(AS_MADE_FILE, text).asMade : undefined;
         const known = { name, text: typeof text === "string" ? text : text.code };
         return asMade ? { ...known, asMade } : known;

@@ -4,13 +4,14 @@ import {
   mkdirSync,
   readdirSync,
   readFileSync,
+  realpathSync,
   renameSync,
   rmSync,
   statSync,
   writeFileSync,
 } from "node:fs";
 import { hostname } from "node:os";
-import { join, resolve } from "node:path";
+import { dirname, join, resolve } from "node:path";
 import { createInterface } from "node:readline";
 import { isAlive, toDisk } from "./disk.ts";
 import type { Hands } from "./hands.ts";
@@ -28,6 +29,8 @@ export interface World {
   kind(path: string): "file" | "folder" | undefined;
   list(folder: string): string[];
   read(path: string): Uint8Array;
+  /** The path itself, links followed; for what is there. */
+  real(path: string): string;
   /** How many bytes a file has. */
   size(path: string): number;
   write(path: string, contents: string | Uint8Array): void;
@@ -96,6 +99,19 @@ function writeNew(path: string, contents: string): boolean {
   }
 }
 
+/** Makes a folder and those it stands in. Where a disk can only be read Node says that something is not there: the true reason is asked for. */
+function makeFolder(path: string): void {
+  try {
+    mkdirSync(path, { recursive: true });
+  } catch (error) {
+    if ((error as NodeJS.ErrnoException).code !== "ENOENT") throw error;
+    let missing = path;
+    while (!existsSync(dirname(missing)) && dirname(missing) !== missing) missing = dirname(missing);
+    mkdirSync(missing);
+    mkdirSync(path, { recursive: true });
+  }
+}
+
 function today(): string {
   const now = new Date();
   const two = (n: number): string => String(n).padStart(2, "0");
@@ -121,11 +137,12 @@ export function nodeWorld(process: NodeJS.Process, assets = ""): World {
     },
     list: (folder) => readdirSync(folder).sort(),
     read: (path) => readFileSync(path),
+    real: (path) => realpathSync(path),
     size: (path) => statSync(path).size,
     write: (path, contents) => writeFileSync(path, contents),
     writeNew,
     sync: toDisk,
-    makeFolder: (path) => void mkdirSync(path, { recursive: true }),
+    makeFolder,
     rename: renameSync,
     remove: (path) => rmSync(path, { recursive: true, force: true, maxRetries: 5 }),
     env: (name) => process.env[name],

@@ -1,13 +1,11 @@
 /** Waist seam and breadths: how much cloth there is for how much waist (trade: waist and breadths). */
 import { compare, fraction, isWhole, less, plain, type Quantity } from "../quantity/quantity.ts";
+import { MOST_BREADTHS } from "../recipe/limits.ts";
 import type { Recipe } from "../recipe/recipe.ts";
 import type { Work } from "./context.ts";
 import { placeDominant, seamLoss, solveMatch } from "./match.ts";
 import { isAlong, solveRoundAlong } from "./run.ts";
 import { isPointed, solveWaistEdge } from "./waist-edge.ts";
-
-/** More breadths than this are refused: no skirt of the period comes near. */
-export const MOST_BREADTHS = 60n;
 
 /** The round, as a formula. */
 export const roundFormula = (recipe: Recipe): string =>
@@ -91,7 +89,7 @@ function solveRoundDown(work: Work): boolean {
 
 function fewestHalves({ recipe, sheet, say }: Work): Quantity | undefined {
   const wished = sheet.get("skirt.roundWished");
-  for (let halves = 1n; halves <= MOST_BREADTHS * 2n; halves += 1n) {
+  for (let halves = 1n; halves <= BigInt(MOST_BREADTHS) * 2n; halves += 1n) {
     const count = plain(fraction(halves, 2n));
     const pieces = plain((halves + 1n) / 2n);
     const round = sheet.evaluate(roundFormula(recipe), { "breadths.count": count, "breadths.seams": pieces });

@@ -7,7 +7,7 @@ import type { Work } from "./context.ts";
 import { solveFlatParts } from "./flat-parts.ts";
 import { evenAbove, type Locked } from "./follow-repeat.ts";
 import { recordSection, rulesFor, solveSpacing } from "./gauging.ts";
-import { limitPleats } from "./limits.ts";
+import { limitGauged, limitPleats } from "./limits.ts";
 import type { Opening } from "./opening.ts";
 import { warnOfOpening } from "./opening-in-pleats.ts";
 import type { GaugedSection, Plan, Section } from "./plan.ts";
@@ -75,6 +75,13 @@ function gauge(
   const gauged = new Map<Part, GaugedSection>();
   const said = new Set<string>();
   const counted = countParts(work, rules, parts, bites);
+  if (
+    !limitGauged(
+      work,
+      counted.map(({ count }) => count.pleats ?? 0),
+    )
+  )
+    return undefined;
   for (const { part, count } of counted) {
     if (count.pleats === 1) limitPleats(work, part);
     else if (count.pleats !== undefined) gauged.set(part, layGauged(part, count.pleats, bites, count.locked));

@@ -1,6 +1,7 @@
 /** Gauging: how close pleats can stand, and how many go into a section (trade: gauging a section). */
 
 import { compare, less, mul, plain, type Quantity, toCount } from "../quantity/quantity.ts";
+import { MOST_GAUGED } from "../recipe/limits.ts";
 import { type BiteRules, sizesOf } from "./bites.ts";
 import type { Work } from "./context.ts";
 import { type Locked, lockPitch } from "./follow-repeat.ts";
@@ -111,6 +112,8 @@ export function countPleats(
   const wanted = sheet.evaluate(rules.wanted, limits);
   const counts = { least: toCount(least), most: toCount(most), wanted: toCount(wanted) };
   const kept = rules.kept ? toCount(sheet.evaluate(rules.kept, scope)) : undefined;
+  // Past what is made at all: no search among as many.
+  if (Math.max(kept ?? 0, counts.wanted) > MOST_GAUGED) return { ...counts, pleats: kept ?? counts.wanted };
   if (work.recipe.fullness.followRepeat) {
     const value = (name: string): Quantity => scope[name] ?? sheet.get(name);
     const waist = rules.usesPlanned ? stretch.planned : stretch.waist;

@@ -1,6 +1,7 @@
 /** How the fullness is set to the waist: method or zones, rows, thread, the trial. */
 import { block, list, optional } from "../blocks.ts";
 import { byDefault, choice, flag } from "../fields.ts";
+import { MOST_ZONES } from "../limits.ts";
 import { count, length, number, share } from "../measures.ts";
 import { OF_WAIST, STAY, TRIAL, ZONE } from "./set.ts";
 
@@ -24,7 +25,7 @@ export const FULLNESS = block(
     ),
     zones: optional(
       list("the zones of one half, centre front to centre back, mirrored on the other half", ZONE, {
-        most: 20,
+        most: MOST_ZONES,
       }),
     ),
     "gauged-back": length({

@@ -1,6 +1,7 @@
 /** The skirt below its waist: breadths, seams, hem and trimmings. */
 import { block, optional } from "../blocks.ts";
 import { byDefault, choice, flag } from "../fields.ts";
+import { MOST_BREADTHS } from "../limits.ts";
 import { count, halves, length, number } from "../measures.ts";
 
 const TURNED = { path: "skirt.hem.kind", is: ["turned"] } as const;
@@ -116,7 +117,12 @@ export const SKIRT = block("the skirt", {
     when: ALONG,
   }),
   breadths: optional(
-    halves({ about: "breadths of cloth, whole or with a half", example: "4", least: "1/2", most: "60" }),
+    halves({
+      about: "breadths of cloth, whole or with a half",
+      example: "4",
+      least: "1/2",
+      most: String(MOST_BREADTHS),
+    }),
   ),
   round: optional(
     length({
