@@ -45,7 +45,8 @@ describe("hostile projects", () => {
 
   it.each(ROWS.map((row) => [row.what, row] as const))("%s", (what, row) => {
     const outcome = outcomes.get(what);
-    if (!outcome) throw new Error(`the process did not come to it: ${ended.signal ?? ended.code} ${ended.errors}`);
+    if (!outcome)
+      throw new Error(`the process did not come to it: ${ended.signal ?? ended.code} ${ended.errors}`);
     expect(outcome.faults).toEqual([]);
     expect(outcome.said).not.toMatch(/\n {4}at |undefined|\[object|NaN|fault of the program/);
     expect([what, outcome.code, outcome.code === (row.is === "built" ? 0 : 1) ? "" : outcome.said]).toEqual([
