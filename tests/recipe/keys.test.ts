@@ -124,7 +124,6 @@ describe("the schema", () => {
       "cloth.ten-layers",
       "lining.hem",
       "lining.shorter",
-      "skirt.run",
       "skirt.lengths",
       "skirt.round",
       "skirt.hem.edge",

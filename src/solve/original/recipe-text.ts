@@ -1,6 +1,7 @@
 /** Findings -> recipe.md: every line says what was measured, what follows from it, and what is assumed. Builds at once. */
 import { decimal, ends, printExactly, vulgar } from "../../quantity/print.ts";
 import { add, isZero, less, type Quantity } from "../../quantity/quantity.ts";
+import { roundTo } from "../../quantity/tape.ts";
 import type { Original } from "../../recipe/original/schema.ts";
 import type { Carried } from "./carry.ts";
 import { thicknessFor } from "./derive.ts";
@@ -216,7 +217,7 @@ function putFullness(
     put(
       1,
       "deepest-pitch",
-      length(found.evaluate("2 * pleat.pitch")),
+      length(roundTo(found.evaluate("2 * pleat.pitch"), original.tape, "up")),
       "the original's pleats are deeper than the usual most",
     );
 }
