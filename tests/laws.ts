@@ -12,6 +12,7 @@ import { brokenMap } from "./map-laws.ts";
 import { ringLaws } from "./ring-laws.ts";
 import { brokenShare } from "./share-laws.ts";
 import { threadLaws } from "./thread-laws.ts";
+import { brokenValues } from "./value-laws.ts";
 
 type Json = ReturnType<typeof planJson>;
 
@@ -260,6 +261,7 @@ export function brokenLaws(plan: Plan): string[] {
   broken.push(...brokenMap(json));
 
   broken.push(...brokenShare(json));
+  broken.push(...brokenValues(json, plan));
 
   // Sections: the ring is covered once; bites sum; needles' marks; limits.
   same(total(json.sections.map((section) => F(section.waist))), waist, "the sections' waists");
