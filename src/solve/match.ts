@@ -4,17 +4,16 @@
  * (practice: checks; the choice of the edges is this project's own).
  */
 import { printPart } from "../quantity/print.ts";
-import { fraction, isWhole, less, mul, plain, type Quantity, sub } from "../quantity/quantity.ts";
+import { fraction, less, mul, plain, type Quantity, sub } from "../quantity/quantity.ts";
 import type { Recipe } from "../recipe/recipe.ts";
 import type { Work } from "./context.ts";
 
 /** What one seam takes of the round, as a formula: both its allowances, or what the pattern asks for. */
 export const seamLoss = ({ cloth }: Recipe): string => (cloth.repeat?.match ? "seam.lost" : "2 * skirt.seam");
 
-/** Does a seam stand at centre front? As asked for; else for an even number of pieces. */
+/** Does a seam stand at centre front? As asked for; else for an even number of breadths, which no half one is. */
 export function seamInFront({ recipe, sheet }: Pick<Work, "recipe" | "sheet">): boolean {
   const count = sheet.get("breadths.count").value;
-  if (!isWhole(sheet.get("breadths.count"))) return false;
   return (recipe.skirt.centreFront ?? (count.mod(2).equals(0) ? "seam" : "breadth")) === "seam";
 }
 
