@@ -39,6 +39,26 @@ export function matchLaws({ plan, value, has, law, same, notLess }: Laws): void 
   const seamInFront = plan.seams.some(({ alongTop, kind }) => kind !== "slit" && alongTop.value.n === 0n);
   const centre = seamInFront ? left : left.add(between.div(2));
   law(whole(centre.sub(line).div(across)), "a dominant line stands at centre front");
+
+  // Of all the places the line can be taken to, the nearest the middle of the seam; of two as near the smaller left edge.
+  const [seam, lost] = [value("skirt.seam"), left.add(right)];
+  const off = (edge: Fraction): Fraction => edge.mul(2).sub(lost).abs();
+  for (const other of [left.sub(across), left.add(across)]) {
+    if (other.compare(seam) < 0 || lost.sub(other).compare(seam) < 0) continue;
+    const nearer = off(other).compare(off(left));
+    law(nearer > 0 || (nearer === 0 && left.compare(other) < 0), "the dominant line's seam is evenly shared");
+  }
+  // One repeat more between the seams would not do: no edge of it, in steps of a repeat, would leave both allowances.
+  for (
+    let more = value("repeat.between").add(1);
+    more.compare(value("repeat.most")) <= 0;
+    more = more.add(1)
+  ) {
+    const taken = usable.sub(more.mul(across));
+    const from = seamInFront ? line : line.sub(more.mul(across).div(2));
+    const least = from.sub(from.sub(seam).div(across).floor().mul(across));
+    law(taken.sub(least).compare(seam) < 0, "no more repeats can stand between the seams");
+  }
 }
 
 /** Linings: enough layers and no more in a pleat's wall, a round that fits, every breadth covered, pieces that lie on their cloth. */
