@@ -15,6 +15,8 @@ interface Row {
   readonly rule: string;
   /** How the bound was worked. */
   readonly hand?: string;
+  /** What the message's words hold, where they depend on the garment. */
+  readonly text?: string;
   readonly said: Keys;
   readonly not?: Keys;
 }
@@ -26,6 +28,12 @@ const saidOf = (keys: Keys) =>
 describe("messages at their bounds", () => {
   it.each(ROWS.map((row) => [`${row.code}: ${row.rule}`, row] as const))("%s", (_, row) => {
     expect(saidOf(row.said)).toContainEqual({ code: row.code, level: row.level });
+    if (row.text)
+      expect(
+        tried(recipeText(row.said)).messages.find(
+          ({ code, level }) => code === row.code && level === row.level,
+        )?.text,
+      ).toContain(row.text);
     if (row.not) expect(saidOf(row.not)).not.toContainEqual({ code: row.code, level: row.level });
   });
 });
