@@ -1,5 +1,6 @@
 /** Plan -> every file of a booklet. Pure: the same plan and notebook give the same bytes, in Node and in the browser. */
 import version from "plainwork:version";
+import { picture } from "../figure/picture.ts";
 import { svgFile } from "../figure/serialize.ts";
 import { planJson } from "../solve/json.ts";
 import type { Plan } from "../solve/plan.ts";
@@ -41,6 +42,7 @@ export function makeBooklet(plan: Plan, { notebook, photographs, source }: Own =
   files.set("booklet.html", bookletPage(worked.plan, parts, version, { notebook, pictures }, source));
   files.set("booklet.md", escapedMarks(joinChapters(plan, sections)));
   for (const [name, figure] of parts.figures) files.set(`figures/${name}.svg`, svgFile(figure.svg));
+  files.set("figures/picture.svg", svgFile(picture(plan)));
   for (const [name, guide] of parts.guides) files.set(`guides/${name}.svg`, svgFile(guide.svg));
   if (plan.recipe.size === undefined && isAsked(plan.recipe, false))
     files.set(MEASURE_YOUR_OWN, ownMeasuresPage(plan.recipe, version, { notebook, pictures }));

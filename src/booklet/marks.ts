@@ -22,7 +22,8 @@ export const allMarked = (text: string): string =>
     .join("");
 
 /** The text alone. */
-export const withoutMarks = (text: string): string => text.replace(MARKED, "$2");
+export const withoutMarks = (text: string): string =>
+  text.includes(OPEN) ? text.replace(MARKED, "$2") : text;
 
 /** Markdown for a file: what was marked is escaped, so that it stays text. */
 export const escapedMarks = (markdown: string): string =>
@@ -38,6 +39,7 @@ const run = (name: string, text: string): Run => (name === "" ? { text } : { tex
 
 /** Text cut into runs: plain ones, and numbers with their names. */
 export function runs(text: string): Run[] {
+  if (!text.includes(OPEN)) return text === "" ? [] : [{ text }];
   const found: Run[] = [];
   let at = 0;
   for (const match of text.matchAll(MARKED)) {

@@ -10,20 +10,30 @@ const WIDTHS: readonly (readonly [RegExp, number])[] = [
   [/[ -~–½¼¾·]/, 0.645],
 ];
 const UNKNOWN = 1.1;
-/** Widths already looked up, by letter. */
+/** Widths already looked up: of common letters by their code, of others by letter. */
+const COMMON = new Float64Array(256);
 const KNOWN = new Map<string, number>();
 const BOLD = 1.12;
 
 /** An estimate of a line's width that real lettering does not pass. */
 export function widthOf(text: string, size: number, bold = false): number {
   let width = 0;
-  for (const letter of text) width += KNOWN.get(letter) ?? lookedUp(letter);
+  for (let i = 0; i < text.length; i += 1) {
+    const code = text.charCodeAt(i);
+    if (code < COMMON.length) width += COMMON[code] || lookedUp(text[i] as string);
+    else {
+      const letter = String.fromCodePoint(text.codePointAt(i) as number);
+      width += KNOWN.get(letter) ?? lookedUp(letter);
+      i += letter.length - 1;
+    }
+  }
   return width * size * (bold ? BOLD : 1);
 }
 
 function lookedUp(letter: string): number {
   const width = WIDTHS.find(([letters]) => letters.test(letter))?.[1] ?? UNKNOWN;
-  KNOWN.set(letter, width);
+  if (letter.charCodeAt(0) < COMMON.length) COMMON[letter.charCodeAt(0)] = width;
+  else KNOWN.set(letter, width);
   return width;
 }
 
@@ -51,15 +61,26 @@ const MEASURE = /^\d{1,4}(\u00a0\d{1,2}\/\d{1,2}|\/\d{1,2}|\.\d{1,3})?(\u00a0(in
 export function linesOf(text: string, limit: number, size: number, bold = false): string[] {
   const lines: string[] = [];
   let line = "";
+  // Widths add up, so a line's own is kept while it grows; only what is too wide is looked at again.
+  let width = 0;
+  const space = widthOf(" ", size, bold);
   const fits = (words: string): boolean => widthOf(words, size, bold) <= limit || MEASURE.test(words);
   for (const word of wordsOf(text)) {
-    const longer = line === "" ? word : `${line} ${word}`;
-    if (fits(longer)) {
-      line = longer;
+    const own = widthOf(word, size, bold);
+    const longer = line === "" ? own : width + space + own;
+    if (longer <= limit || (line === "" && MEASURE.test(word))) {
+      line = line === "" ? word : `${line} ${word}`;
+      width = longer;
       continue;
     }
     if (line !== "") lines.push(line);
     line = "";
+    width = 0;
+    if (fits(word)) {
+      line = word;
+      width = own;
+      continue;
+    }
     for (const letter of word) {
       if (line !== "" && !fits(line + letter)) {
         lines.push(line);
@@ -67,6 +88,7 @@ export function linesOf(text: string, limit: number, size: number, bold = false)
       }
       line += letter;
     }
+    width = widthOf(line, size, bold);
   }
   lines.push(line);
   return lines.map((done) => done.replaceAll(HARD_SPACE, " "));

@@ -44,7 +44,30 @@ export interface Point {
 /** Every coordinate is cut here, to hundredths of a unit: an eighth of a hair's breadth where a picture is printed a hand wide. */
 const PARTS = 100;
 const cut = (n: number): number => Math.round(n * PARTS);
-const short = (parts: number): string => String(parts / PARTS).replace(/^(-?)0\./, "$1.");
+
+/** Coordinates as they are written, by their hundredths: pages of figures have tens of thousands, and few different ones. */
+const LONGEST = 40_000;
+const SHORT: (string | undefined)[] = new Array(LONGEST);
+
+/** Hundredths as a decimal fraction: no nought before the point, none at the end. */
+function short(parts: number): string {
+  if (parts < 0) return `-${short(-parts)}`;
+  if (parts >= LONGEST) return spelt(parts);
+  let text = SHORT[parts];
+  if (text === undefined) {
+    text = spelt(parts);
+    SHORT[parts] = text;
+  }
+  return text;
+}
+
+function spelt(parts: number): string {
+  const rest = parts % PARTS;
+  const whole = (parts - rest) / PARTS;
+  if (rest === 0) return String(whole);
+  const digits = rest % 10 === 0 ? String(rest / 10) : rest < 10 ? `0${rest}` : String(rest);
+  return `${whole === 0 ? "" : whole}.${digits}`;
+}
 
 /** A coordinate as it is written: two decimals at most, no nought before the point, never -0. */
 export const written = (n: number): string => short(cut(n));
@@ -55,12 +78,11 @@ export function el(
   attributes: Attributes = {},
   children: readonly (ElementContent | string)[] = [],
 ): Element {
-  const properties = Object.fromEntries(
-    Object.entries(attributes).map(([name, value]) => [
-      name,
-      typeof value === "number" ? written(value) : value,
-    ]),
-  );
+  const properties: Record<string, string | string[]> = {};
+  for (const name in attributes) {
+    const value = attributes[name as keyof Attributes];
+    if (value !== undefined) properties[name] = typeof value === "number" ? written(value) : value;
+  }
   return {
     type: "element",
     tagName,

@@ -25,7 +25,8 @@ export function thousand(root, built, folder, count = 1000) {
     const at = join(folder, `garment-${String(i).padStart(4, "0")}`);
     mkdirSync(join(at, "figures"), { recursive: true });
     writeFileSync(join(at, "plan.json"), JSON.stringify(plan));
-    cpSync(join(demo, "figures/finished.svg"), join(at, "figures/finished.svg"));
+    for (const name of ["finished.svg", "picture.svg"])
+      cpSync(join(demo, "figures", name), join(at, "figures", name));
   }
   const start = performance.now();
   execFileSync(process.execPath, [

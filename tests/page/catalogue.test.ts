@@ -61,7 +61,7 @@ describe("the catalogue's page", () => {
     await page.getByLabel("Order").selectOption("by year");
     expect((await seen(page))[0]).toBe("Skirt number 0 (invented)");
     await page.getByLabel("Order").selectOption("by name");
-    expect((await seen(page)).at(-1)).toBe("Skirt number 39 (invented)");
+    expect((await seen(page)).at(-1)).toBe("Skirt number 35 (invented)");
     await page.context().close();
   });
 
@@ -97,9 +97,58 @@ describe("the catalogue's page", () => {
     await page.context().close();
   });
 
+  it("makes the others when they are looked at: by scrolling, by the button, for paper", async () => {
+    let page = await opened();
+    const made = (): Promise<number> => page.locator("#garments li").count();
+    const more = (): ReturnType<Page["getByRole"]> => page.getByRole("button", { name: "More garments" });
+    expect(await made()).toBe(36);
+    await more().scrollIntoViewIfNeeded();
+    await expect.poll(made).toBe(40);
+    expect(await more().isVisible()).toBe(false);
+    await page.context().close();
+    page = await opened();
+    await more().focus();
+    await page.keyboard.press("Enter");
+    expect(await made()).toBe(40);
+    expect(await page.evaluate(() => document.querySelector(":focus")?.textContent)).toBe(
+      "Skirt number 36 (invented)",
+    );
+    await page.context().close();
+    page = await opened();
+    await page.pdf();
+    expect(await made()).toBe(40);
+    await page.context().close();
+  });
+
+  it("finds, orders and ticks what was not made yet", async () => {
+    const page = await opened();
+    await page.getByLabel("Search").fill("1869");
+    expect(await seen(page)).toEqual(["Skirt number 39 (invented)"]);
+    await page.locator("#garments input").check();
+    await page.getByLabel("Search").fill("1868");
+    await page.locator("#garments input").check();
+    expect(await page.locator("#comparison thead th").nth(1).textContent()).toBe(
+      "Skirt number 39 (invented)",
+    );
+    await page.getByLabel("Search").fill("compare");
+    expect(await page.locator("#count").textContent()).toBe("none of 40 garments");
+    await page.getByLabel("Search").fill("");
+    expect(await page.locator("#garments li").count()).toBe(36);
+    await page.context().close();
+  });
+
+  it("draws a garment's own picture in the page as it opens, in the colour of the text", async () => {
+    const page = await opened();
+    expect(await page.locator("#garments li").nth(1).locator("svg path.outline").getAttribute("d")).toBe(
+      "M60 10h30l30 80h-90z",
+    );
+    expect(await page.locator("#garments li").nth(0).locator("svg").count()).toBe(0);
+    await page.context().close();
+  });
+
   it("is whole without script", async () => {
     const page = await opened({ javaScriptEnabled: false });
-    expect(await page.locator("#garments li").count()).toBe(40);
+    expect(await page.locator(".garments li").count()).toBe(40);
     expect(await page.locator("#find, .compare, #comparison").first().isVisible()).toBe(false);
     await page.context().close();
   });

@@ -39,7 +39,7 @@ describe("the catalogue", () => {
     });
     expect(skipped).toEqual([]);
     expect(md).toContain(
-      '| [Blue \\<print\\> \\& "co"](a/booklet.md) | [picture](a/figures/finished.svg) | 1846 | cotton | gauged all round | 27 in | front 38 in, back 40 1/2 in | 173 in | 6.41 : 1 |  | made |',
+      '| [Blue \\<print\\> \\& "co"](a/booklet.md) | [picture](a/figures/finished.svg) | 1846 | cotton | gauged all round | 27 in | front 38 in, back 40 1/2 in | 173 in | 6.41 : 1 |  |  | made |',
     );
     expect(md).toContain("| [Older](b/booklet.md) |  |  |  |  | 27 in |");
     expect(html).toContain('<img src="a/figures/finished.svg"');
@@ -55,6 +55,27 @@ describe("the catalogue", () => {
     });
     expect(md.match(/Sized, size [AB]/g)).toEqual(["Sized, size A", "Sized, size B"]);
     expect(html).toContain('href="my%20skirt%20%231/B/booklet.html"');
+  });
+
+  it("leads from every size to the pages of all sizes, and to the one for a buyer's own measures", () => {
+    const { html, md } = catalogue({
+      "sized/A/plan.json": plan("Sized", { size: "A" }),
+      "sized/B/plan.json": plan("Sized", { size: "B" }),
+      "sized/sizes.html": "",
+      "sized/measure-your-own.html": "",
+      "alone/plan.json": plan("Alone"),
+      "plain/plan.json": plan("Own"),
+      "plain/measure-your-own.html": "",
+    });
+    const rowOf = (title: string): string =>
+      md.split("\n").find((line) => line.startsWith(`| [${title}`)) ?? "";
+    for (const size of ["A", "B"])
+      expect(rowOf(`Sized, size ${size}`)).toContain(
+        "[all sizes in one booklet](sized/booklet.html), [table of the sizes](sized/sizes.html), [with your own measures](sized/measure-your-own.html)",
+      );
+    expect(rowOf("Alone")).not.toMatch(/sizes|measures/);
+    expect(rowOf("Own")).toContain("[with your own measures](plain/measure-your-own.html)");
+    expect(html.match(/<a href="sized\/sizes.html">/g)).toHaveLength(2);
   });
 
   it("leaves out what is no plan, what is being written, and what is no booklet", () => {

@@ -35,5 +35,11 @@ export function shelfOf(folder: string, count: number): void {
       join(at, "figures", "finished.svg"),
       '<svg xmlns="http://www.w3.org/2000/svg" width="360" height="469"><path d="M150 50h60l90 300H60z"/></svg>',
     );
+    // Every second has the small picture for lists; the others are older.
+    if (i % 2 === 1)
+      writeFileSync(
+        join(at, "figures", "picture.svg"),
+        '<svg xmlns="http://www.w3.org/2000/svg" width="150" height="100"><path d="M70 10v10" fill="none" stroke="currentColor" stroke-width="0.5"/><path d="M60 10h30l30 80h-90z" fill="none" stroke="currentColor"/></svg>',
+      );
   }
 }

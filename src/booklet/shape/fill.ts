@@ -2,7 +2,7 @@
 import type { Element, ElementContent } from "hast";
 import { answer, type Context, holds, itemsOf, outermost, type Scope } from "../template/evaluate.ts";
 import { printed } from "../template/printing.ts";
-import type { Attributes, Folder, Shape } from "./tree.ts";
+import type { Folder, Shape, ShapeNode } from "./tree.ts";
 
 /** Makes the nodes of what a shape only names. */
 export interface Maker {
@@ -29,40 +29,60 @@ class Filling {
     this.maker = maker;
   }
 
-  nodes(shape: Shape, scope: Scope, key: string): ElementContent[] {
-    const out: ElementContent[] = [];
+  nodes(shape: Shape, scope: Scope, key: string, out: ElementContent[] = []): ElementContent[] {
     for (const node of shape) {
       if (typeof node === "string") out.push({ type: "text", value: node });
-      else if ("tag" in node) out.push(...this.element(node.tag, node.with, node.in, scope, key));
-      else if ("print" in node)
+      else if ("tag" in node) {
+        const made = this.element(node, scope, key);
+        if (made) out.push(made);
+      } else if ("print" in node)
         out.push(...this.maker.printed(printed(node.print, scope, this.context), `${node.n}${key}`));
       else if ("if" in node)
-        out.push(
-          ...this.nodes(holds(answer(node.if, scope, this.context)) ? node.do : node.else, scope, key),
-        );
+        this.nodes(holds(answer(node.if, scope, this.context)) ? node.do : node.else, scope, key, out);
       else if ("drawing" in node)
         out.push(...this.maker.drawing(node.drawing, String(answer(node.name, scope, this.context))));
       else {
         const items = itemsOf(answer(node.each, scope, this.context), scope);
-        if (items.length === 0) out.push(...this.nodes(node.else, scope, key));
-        for (const item of items) out.push(...this.nodes(node.do, item, `${key}.${item.index}`));
+        if (items.length === 0) this.nodes(node.else, scope, key, out);
+        for (const item of items) this.nodes(node.do, item, `${key}.${item.index}`, out);
       }
     }
     return out;
   }
 
-  private element(
-    tagName: string,
-    attributes: Attributes | undefined,
-    within: Shape,
-    scope: Scope,
-    key: string,
-  ): Element[] {
-    const inside = this.nodes(within, scope, key);
-    const children = CONTAINERS.has(tagName) ? block(inside) : inline(inside, TRIMMED.has(tagName));
-    if (children.every(isSpace) && GOES_EMPTY.has(tagName)) return [];
-    return [{ type: "element", tagName, properties: { ...attributes } as Element["properties"], children }];
+  private element(shape: ElementShape, scope: Scope, key: string): Element | undefined {
+    if (!isFixed(shape)) return made(shape, this.nodes(shape.in, scope, key));
+    // What prints nothing is the same every time: it is made once, and is the same node in every booklet.
+    const known = FIXED.get(shape);
+    if (known) return known;
+    const element = made(shape, this.nodes(shape.in, scope, key));
+    if (element) FIXED.set(shape, element);
+    return element;
   }
+}
+
+/** Undefined where an element would be empty that then is not there. */
+function made(
+  { tag, with: attributes }: ElementShape,
+  inside: readonly ElementContent[],
+): Element | undefined {
+  const children = CONTAINERS.has(tag) ? block(inside) : inline(inside, TRIMMED.has(tag));
+  if (GOES_EMPTY.has(tag) && children.every(isSpace)) return undefined;
+  return { type: "element", tagName: tag, properties: { ...attributes } as Element["properties"], children };
+}
+
+type ElementShape = Extract<ShapeNode, { readonly tag: string }>;
+
+const FIXED = new WeakMap<ElementShape, Element>();
+const KNOWN_FIXED = new WeakMap<ElementShape, boolean>();
+
+/** Is a part of a shape the same whatever the garment? */
+function isFixed(shape: ElementShape): boolean {
+  const known = KNOWN_FIXED.get(shape);
+  if (known !== undefined) return known;
+  const is = shape.in.every((node) => typeof node === "string" || ("tag" in node && isFixed(node)));
+  KNOWN_FIXED.set(shape, is);
+  return is;
 }
 
 /** Elements that hold blocks: the texts between are line ends only. An item may hold either. */
@@ -90,7 +110,7 @@ const BLOCKS = new Set([
   "div",
 ]);
 
-const isSpace = (node: ElementContent): boolean => node.type === "text" && node.value.trim() === "";
+const isSpace = (node: ElementContent): boolean => node.type === "text" && !/\S/.test(node.value);
 const isBlock = (node: ElementContent): boolean => node.type === "element" && BLOCKS.has(node.tagName);
 
 /** Lists side by side are one list, as Markdown has it; so are the bodies of a table. */
@@ -137,19 +157,23 @@ function inline(nodes: readonly ElementContent[], trimmed: boolean): ElementCont
       : [...inline(before, trimmed), ...pictures(nodes.slice(first))];
   }
   const out: ElementContent[] = [];
-  for (const node of nodes) {
-    const last = out.at(-1);
-    if (node.type === "text" && last?.type === "text")
-      out[out.length - 1] = { type: "text", value: last.value + node.value };
-    else out.push(node);
+  for (let i = 0; i < nodes.length; ) {
+    const node = nodes[i] as ElementContent;
+    if (node.type !== "text") {
+      out.push(node);
+      i += 1;
+      continue;
+    }
+    const isFirst = i === 0;
+    let value = "";
+    for (let next = nodes[i]; next?.type === "text"; next = nodes[i]) {
+      value += next.value;
+      i += 1;
+    }
+    if (value.includes("\n")) value = value.replace(/[ \t]*\n[ \t\n]*/g, "\n");
+    if (trimmed && isFirst) value = value.trimStart();
+    if (trimmed && i === nodes.length) value = value.trimEnd();
+    if (value !== "") out.push({ type: "text", value });
   }
-  return out
-    .map((node, i): ElementContent => {
-      if (node.type !== "text") return node;
-      let value = node.value.replace(/[ \t]*\n[ \t\n]*/g, "\n");
-      if (trimmed && i === 0) value = value.trimStart();
-      if (trimmed && i === out.length - 1) value = value.trimEnd();
-      return { type: "text", value };
-    })
-    .filter((node) => node.type !== "text" || node.value !== "");
+  return out;
 }

@@ -62,12 +62,28 @@ function lookUp(path: string, scope: Scope, context: Context): unknown {
   if (rest === "@last") return scope.index === scope.count - 1;
   if (rest === "@index") return scope.index;
   if (rest === "this" || rest === ".") return at?.here;
-  return follow(at?.here, rest.replace(/^(?:this\.|\.\/)/, ""));
+  if (rest.startsWith("this.")) rest = rest.slice("this.".length);
+  else if (rest.startsWith("./")) rest = rest.slice("./".length);
+  return follow(at?.here, rest);
+}
+
+/** Paths of templates, cut once: there are some hundreds of them, and a maker's own. */
+const STEPS = new Map<string, readonly string[]>();
+const MOST_STEPS = 5000;
+
+function stepsOf(path: string): readonly string[] {
+  let steps = STEPS.get(path);
+  if (!steps) {
+    if (STEPS.size >= MOST_STEPS) STEPS.clear();
+    steps = path.split(".");
+    STEPS.set(path, steps);
+  }
+  return steps;
 }
 
 function follow(value: unknown, path: string): unknown {
   let at = value;
-  for (const step of path.split(".")) {
+  for (const step of stepsOf(path)) {
     if (typeof at !== "object" || at === null || at instanceof Printed || !Object.hasOwn(at, step)) {
       return undefined;
     }

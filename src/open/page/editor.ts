@@ -16,6 +16,7 @@ import {
   EditorSelection,
   EditorState,
   type Extension,
+  type Text,
   Transaction,
 } from "@codemirror/state";
 import {
@@ -57,6 +58,8 @@ export const common = (nonce: string, label: string): Extension => [
 ];
 
 export class Editor {
+  /** The text as it was last put together, out of its lines: many ask for it at every key. */
+  private read: { readonly doc: Text; readonly text: string } | undefined;
   readonly view: EditorView;
   lineEnds: LineEnds;
 
@@ -95,7 +98,9 @@ export class Editor {
 
   /** The text with plain line ends, as it is read. */
   get text(): string {
-    return this.view.state.doc.toString();
+    const { doc } = this.view.state;
+    if (this.read?.doc !== doc) this.read = { doc, text: doc.toString() };
+    return this.read.text;
   }
 
   /** The text as it is to be saved. */

@@ -3,13 +3,15 @@
  * the page itself has put in stay. What the page put in carries `data-own` and is passed over.
  */
 import type { ElementContent } from "hast";
-import { attributeName, attributeText, create, type Node } from "./dom.ts";
+import { type Children, difference, type ElementChange } from "./difference.ts";
+import { attributeName, create, type Node } from "./dom.ts";
+
+const SVG = "http://www.w3.org/2000/svg";
 
 const isOwn = (node: globalThis.Node): boolean => node instanceof Element && node.hasAttribute("data-own");
 
 /** Changes `element`, which was made of `before`, into `after`. Returns the element that now stands there. */
 export function patch(element: Element, before: Node, after: Node): Element {
-  if (before === after) return element;
   if (before.tagName !== after.tagName) {
     const made = create(
       element.ownerDocument,
@@ -19,59 +21,43 @@ export function patch(element: Element, before: Node, after: Node): Element {
     element.replaceWith(made);
     return made;
   }
-  attributes(element, before, after);
-  children(element, before.children, after.children);
+  const change = difference(before, after);
+  if (change) apply(element, change);
   return element;
 }
 
-const SVG = "http://www.w3.org/2000/svg";
-
-function attributes(element: Element, before: Node, after: Node): void {
-  for (const property of Object.keys(before.properties)) {
-    if (attributeText(after.properties[property]) === undefined)
+function apply(element: Element, { attributes, children }: ElementChange): void {
+  for (const [property, text] of attributes) {
+    if (text === undefined) {
       element.removeAttribute(attributeName(property));
-  }
-  for (const [property, value] of Object.entries(after.properties)) {
-    const text = attributeText(value);
-    if (text === undefined || text === attributeText(before.properties[property])) continue;
+      continue;
+    }
     element.setAttribute(attributeName(property), text);
     if (property === "value" && element instanceof HTMLInputElement && element !== document.activeElement)
       element.value = text;
   }
+  if (children) applyChildren(element, children);
 }
 
-/** Children side by side while their kinds agree; the rest is made anew. */
-function children(
-  element: Element,
-  before: readonly ElementContent[],
-  after: readonly ElementContent[],
-): void {
+function applyChildren(element: Element, { before, after, head, tail, changed }: Children): void {
   const there = [...element.childNodes].filter((node) => !isOwn(node));
   const space = element.namespaceURI === SVG ? SVG : "";
+  // Something else than the page has been at it: it is made anew.
   if (there.length !== before.length) {
     for (const node of there) node.remove();
     insert(element, undefined, after, space);
     return;
   }
-  let same = 0;
-  while (same < before.length && same < after.length && alike(before[same], after[same])) {
-    child(there[same] as globalThis.Node, before[same] as ElementContent, after[same] as ElementContent);
-    same += 1;
+  for (const [place, change] of changed) {
+    const node = there[place] as globalThis.Node;
+    if ("text" in change) node.nodeValue = change.text;
+    else if ("anew" in change)
+      (node as ChildNode).replaceWith(create(element.ownerDocument, change.anew, space));
+    else apply(node as Element, change);
   }
-  // What is alike at the end is kept too: an item that goes from the middle of a list takes no other with it.
-  let kept = 0;
-  const rest = Math.min(before.length, after.length) - same;
-  while (kept < rest && alike(before[before.length - 1 - kept], after[after.length - 1 - kept])) kept += 1;
-  for (const node of there.slice(same, before.length - kept)) node.remove();
-  const next = there[before.length - kept];
-  for (let i = 0; i < kept; i += 1) {
-    child(
-      there[before.length - kept + i] as globalThis.Node,
-      before[before.length - kept + i] as ElementContent,
-      after[after.length - kept + i] as ElementContent,
-    );
-  }
-  insert(element, next, after.slice(same, after.length - kept), space);
+  if (head + tail === before.length && head + tail === after.length) return;
+  for (const node of there.slice(head, before.length - tail)) node.remove();
+  insert(element, there[before.length - tail], after.slice(head, after.length - tail), space);
 }
 
 function insert(
@@ -83,16 +69,4 @@ function insert(
   const made = nodes.map((node) => create(element.ownerDocument, node, space));
   if (next?.parentNode === element) for (const node of made) element.insertBefore(node, next);
   else element.append(...made);
-}
-
-function alike(a: ElementContent | undefined, b: ElementContent | undefined): boolean {
-  if (!a || !b || a.type !== b.type) return false;
-  if (a.type !== "element" || b.type !== "element") return true;
-  return a.tagName === b.tagName && a.properties.id === b.properties.id;
-}
-
-function child(node: globalThis.Node, before: ElementContent, after: ElementContent): void {
-  if (after.type === "text") {
-    if (before.type !== "text" || before.value !== after.value) node.nodeValue = after.value;
-  } else if (after.type === "element" && before.type === "element") patch(node as Element, before, after);
 }

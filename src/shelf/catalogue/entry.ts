@@ -22,7 +22,11 @@ export interface Entry {
   readonly method: string;
   readonly state: string;
   /** Does its folder hold the drawing of the finished garment? */
-  readonly picture: boolean;
+  readonly drawing: boolean;
+  /** The picture for a list, under its folder: the small one, in an older booklet the drawing. "" where there is none. */
+  readonly picture: string;
+  /** Pages beside its booklet, by their path under the catalogue's folder. */
+  readonly pages: readonly { readonly words: string; readonly path: string }[];
   readonly values: ReadonlyMap<string, PlanValue>;
 }
 
@@ -35,6 +39,9 @@ export interface Found {
 /** A plan with every page of marks is far smaller. */
 const LARGEST_PLAN = 16 * 1024 * 1024;
 
+const DRAWING = "figures/finished.svg";
+export const PICTURE = "figures/picture.svg";
+
 const NAMES = new Intl.Collator("en-GB", { numeric: true });
 
 const byName = (a: Entry, b: Entry): number =>
@@ -44,10 +51,11 @@ const byName = (a: Entry, b: Entry): number =>
 export function findEntries(world: World, out: string): Found {
   const entries: Entry[] = [];
   const skipped: string[] = [];
-  const look = (folder: string, deeper: boolean): void => {
+  const look = (folder: string, deeper: boolean, above: Entry["pages"] = []): void => {
     const names = listed(world, join(out, folder));
+    const pages = folder === "" ? [] : [...above, ...pagesOf(folder, names)];
     if (folder !== "" && names.includes("plan.json")) {
-      const entry = entryOf(world, out, folder, names.includes("figures"));
+      const entry = entryOf(world, out, folder, names.includes("figures"), pages);
       if (entry) entries.push(entry);
       // A booklet that is being replaced at this moment is listed by who replaces it.
       else if (world.kind(join(out, folder, "plan.json")) === "file") skipped.push(`${folder}/plan.json`);
@@ -56,7 +64,7 @@ export function findEntries(world: World, out: string): Found {
     for (const name of names) {
       if (name.startsWith(".") || NOT_SIZES.has(name)) continue;
       if (world.kind(join(out, folder, name)) === "folder")
-        look(folder === "" ? name : `${folder}/${name}`, folder === "");
+        look(folder === "" ? name : `${folder}/${name}`, folder === "", pages);
     }
   };
   look("", true);
@@ -64,6 +72,17 @@ export function findEntries(world: World, out: string): Found {
 }
 
 const NOT_SIZES = new Set(["figures", "guides", "photos"]);
+
+/** Pages that are not one garment's booklet: those of all sizes, and the one with a buyer's own measures. */
+function pagesOf(folder: string, names: readonly string[]): Entry["pages"] {
+  const inSizes = names.includes("sizes.html");
+  const pages = [
+    ["all sizes in one booklet", "booklet.html", inSizes],
+    ["table of the sizes", "sizes.html", inSizes],
+    ["with your own measures", "measure-your-own.html", names.includes("measure-your-own.html")],
+  ] as const;
+  return pages.filter(([, , there]) => there).map(([words, name]) => ({ words, path: `${folder}/${name}` }));
+}
 
 function listed(world: World, folder: string): readonly string[] {
   try {
@@ -73,7 +92,14 @@ function listed(world: World, folder: string): readonly string[] {
   }
 }
 
-function entryOf(world: World, out: string, folder: string, figures: boolean): Entry | undefined {
+function entryOf(
+  world: World,
+  out: string,
+  folder: string,
+  figures: boolean,
+  pages: Entry["pages"],
+): Entry | undefined {
+  const has = (path: string): boolean => figures && world.kind(join(out, folder, path)) === "file";
   try {
     const text = readText(world, join(out, folder, "plan.json"), "plan", "", LARGEST_PLAN);
     if (typeof text !== "string") return undefined;
@@ -92,7 +118,9 @@ function entryOf(world: World, out: string, folder: string, figures: boolean): E
       fibre: word("fibre"),
       method: word("method"),
       state: word("state"),
-      picture: figures && world.kind(join(out, folder, "figures/finished.svg")) === "file",
+      drawing: has(DRAWING),
+      picture: [PICTURE, DRAWING].find(has) ?? "",
+      pages,
       values: new Map(Object.entries(values).filter((pair): pair is [string, PlanValue] => isValue(pair[1]))),
     };
   } catch {

@@ -14,7 +14,7 @@ import {
 
 const COLUMNS: readonly (readonly [head: string, cell: (entry: Entry) => string])[] = [
   ["Garment", (entry) => `[${escapeMarkdown(titleWords(entry))}](${address(entry.folder)}/booklet.md)`],
-  ["", (entry) => (entry.picture ? `[picture](${address(entry.folder)}/figures/finished.svg)` : "")],
+  ["", (entry) => (entry.drawing ? `[picture](${address(entry.folder)}/figures/finished.svg)` : "")],
   ["Year", ({ year }) => year],
   ["Fibre", ({ fibre }) => escapeMarkdown(fibre)],
   ["Set", (entry) => escapeMarkdown(methodWords(entry))],
@@ -23,6 +23,7 @@ const COLUMNS: readonly (readonly [head: string, cell: (entry: Entry) => string]
   ["Round", (entry) => escapeMarkdown(roundWords(entry))],
   ["Fullness", (entry) => escapeMarkdown(fullnessWords(entry))],
   ["Cloth to buy", (entry) => escapeMarkdown(buyWords(entry))],
+  ["Beside it", ({ pages }) => pages.map(({ words, path }) => `[${words}](${address(path)})`).join(", ")],
   ["State", ({ state }) => escapeMarkdown(state)],
 ];
 

@@ -20,6 +20,9 @@ const escapeHtml = (text: string): string =>
 
 const POLICY = `default-src 'none'; script-src '${scriptHash}'; style-src '${styleHash}'; img-src 'self' file:; base-uri 'none'; form-action 'none'`;
 
+/** So many garments stand in the page as it opens, more than any window is high; the script makes the others when they are looked at. */
+export const FIRST = 36;
+
 /** A value in words: a result's own, or what its recipe's key means; nothing where neither says. */
 function aboutOf(name: string): string {
   if (name in NAMES) return NAMES[name as keyof typeof NAMES].about;
@@ -48,13 +51,12 @@ function numbers(entries: readonly Entry[]): string {
   return deflateRawSync(JSON.stringify({ names, about, rows })).toString("base64");
 }
 
-function card(entry: Entry, i: number): string {
-  const { folder, kind, year, fibre, state, picture } = entry;
+/** @param sketch its picture as lines, where it is to be seen at once */
+function card(entry: Entry, i: number, sketch?: string): string {
+  const { folder, kind, year, fibre, state, picture, pages } = entry;
   const to = escapeHtml(address(folder));
   const title = escapeHtml(titleWords(entry));
-  const image = picture
-    ? `<img src="${to}/figures/finished.svg" alt="" width="150" height="100" loading="lazy">`
-    : "";
+  const file = picture ? `<img src="${to}/${picture}" alt="" width="150" height="100" loading="lazy">` : "";
   const what = [year, kind, fibre, methodWords(entry)].filter((word) => word !== "").join(", ");
   const facts = [
     ["Waist to hem", waistToHem(entry)],
@@ -65,7 +67,17 @@ function card(entry: Entry, i: number): string {
     .filter(([, text]) => text !== "")
     .map(([name, text]) => `${name}: ${unbroken(text as string)}`)
     .join("\n");
-  return `<li data-i="${i}">${image}<h2><a href="${to}/booklet.html">${title}</a></h2><p>${escapeHtml(what)}</p><p class="facts">${escapeHtml(facts)}</p>${state === "" ? "" : `<p class="state">${escapeHtml(state)}</p>`}<label class="compare"><input type="checkbox" value="${i}" aria-label="compare ${title}"> compare</label></li>`;
+  const more = pages
+    .map(({ words, path }) => `<a href="${escapeHtml(address(path))}">${words}</a>`)
+    .join(", ");
+  return `<li data-i="${i}">${sketch ?? file}<h2><a href="${to}/booklet.html">${title}</a></h2><p>${escapeHtml(what)}</p><p class="facts">${escapeHtml(facts)}</p>${state === "" ? "" : `<p class="state">${escapeHtml(state)}</p>`}${more === "" ? "" : `<p>${more}</p>`}<label class="compare"><input type="checkbox" value="${i}" aria-label="compare ${title}"> compare</label></li>`;
+}
+
+/** The others: text to the script, garments like the first to a browser without it. */
+function theRest(entries: readonly Entry[]): readonly string[] {
+  if (entries.length <= FIRST) return [];
+  const cards = entries.slice(FIRST).map((entry, i) => card(entry, FIRST + i));
+  return ['<noscript id="rest"><ul class="garments">', ...cards, "</ul></noscript>"];
 }
 
 const select = (id: string, words: string, all: string, options: readonly string[]): string =>
@@ -92,8 +104,15 @@ function numberOf({ values }: Entry, name: string): number {
   return Number(n) / Number(d) || 0;
 }
 
-/** index.html. Same plans, same bytes. */
-export function cataloguePage(entries: readonly Entry[]): string {
+/**
+ * index.html. Same plans, same bytes.
+ *
+ * @param sketches the pictures of the first garments as lines, by folder; another's is a file that is read when it is looked at
+ */
+export function cataloguePage(
+  entries: readonly Entry[],
+  sketches: ReadonlyMap<string, string> = new Map(),
+): string {
   const sorts = ["by name", "by year", "by fullness"];
   return [
     "<!DOCTYPE html>",
@@ -127,9 +146,11 @@ export function cataloguePage(entries: readonly Entry[]): string {
     "</search>",
     `<p id="count" role="status">${entries.length} ${entries.length === 1 ? "garment" : "garments"}</p>`,
     '<section id="comparison" aria-label="Two garments compared" hidden></section>',
-    `<ul id="garments">`,
-    ...entries.map(card),
+    '<ul id="garments" class="garments">',
+    ...entries.slice(0, FIRST).map((entry, i) => card(entry, i, sketches.get(entry.folder))),
     "</ul>",
+    '<button id="more" type="button" hidden>More garments</button>',
+    ...theRest(entries),
     "</main>",
     `<script type="application/json" id="facets">${facets(entries)}</script>`,
     `<script type="text/plain" id="numbers">${numbers(entries)}</script>`,

@@ -1,10 +1,12 @@
 /** Writes the catalogue of a folder from the plan.json files in it, so that it is right whoever built them, and when. */
 import { join } from "node:path";
 import { placeFile } from "../place.ts";
+import { readText } from "../texts.ts";
 import type { World } from "../world.ts";
-import { findEntries } from "./entry.ts";
+import { type Entry, findEntries, PICTURE } from "./entry.ts";
 import { catalogueMarkdown } from "./markdown.ts";
-import { cataloguePage } from "./page.ts";
+import { cataloguePage, FIRST } from "./page.ts";
+import { sketchOf } from "./sketch.ts";
 
 /** A folder that is built into without end is left after so many times. */
 const TIMES = 20;
@@ -18,10 +20,25 @@ export function writeCatalogue(world: World, out: string): readonly string[] {
   let [markdown, page] = ["", ""];
   for (let time = 0; ; time += 1) {
     const { entries, skipped } = findEntries(world, out);
-    const [md, html] = [catalogueMarkdown(entries), cataloguePage(entries)];
+    const [md, html] = [catalogueMarkdown(entries), cataloguePage(entries, sketches(world, out, entries))];
     if ((md === markdown && html === page) || time === TIMES) return skipped;
     placeFile(world, join(out, "index.md"), md);
     placeFile(world, join(out, "index.html"), html);
     [markdown, page] = [md, html];
   }
+}
+
+/** A picture for a list is a few kilobytes. */
+const LARGEST_PICTURE = 64 * 1024;
+
+/** The pictures of those garments that the page opens with, as lines, by folder. */
+function sketches(world: World, out: string, entries: readonly Entry[]): ReadonlyMap<string, string> {
+  const found = new Map<string, string>();
+  for (const { folder, picture } of entries.slice(0, FIRST)) {
+    if (picture !== PICTURE) continue;
+    const text = readText(world, join(out, folder, picture), "picture", "", LARGEST_PICTURE);
+    const sketch = typeof text === "string" ? sketchOf(text) : undefined;
+    if (sketch !== undefined) found.set(folder, sketch);
+  }
+  return found;
 }

@@ -36,9 +36,13 @@ export interface Shown {
 }
 
 export interface Frame {
-  /** @param brings the section to bring into view where nothing of it is seen */
+  /**
+   * Shows a booklet; its fields are filled by `say`, which follows.
+   *
+   * @param brings the section to bring into view where nothing of it is seen
+   */
   show(shown: Shown, brings?: string): void;
-  /** Says what is wrong beside the fields it is about. */
+  /** Fills the fields, and says what is wrong beside those it is about. */
   say(messages: readonly Message[]): void;
 }
 
@@ -116,7 +120,7 @@ class BookletFrame implements Frame {
     patch(place("#your-measures"), last.measures, shown.measures);
     if (this.own === "") this.units.textContent = shown.units === "cm" ? "In inches" : "In cm";
     else this.units.textContent = "As written";
-    this.dress();
+    this.numbers.dress();
     if (brings !== undefined) bring(document.getElementById(brings));
   }
 
@@ -136,11 +140,6 @@ class BookletFrame implements Frame {
         make(document, "p", { class: "field-message", id }, `✗ ${own.map(faultWords).join(" ")}`),
       );
     }
-    this.dressFields();
-  }
-
-  private dress(): void {
-    this.numbers.dress();
     this.dressFields();
   }
 
