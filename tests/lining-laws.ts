@@ -118,6 +118,9 @@ export function liningLaws({
       return which === "lining" && lining?.kind === "hung" ? across.sub(selvedge) : across;
     });
     const total = gives.reduce((a, b) => a.add(b), F(0));
+    const widths = pieces.map((piece) => F(piece.width).toFraction()).sort();
+    const wanted = widthsOf(which, plan, value).map((across) => across.toFraction());
+    law(widths.join() === wanted.sort().join(), `each piece of the ${which} is as wide as it has to be`);
     const seam = value("skirt.seam");
     const round = value("skirt.round");
     if (which === "lining" && lining?.kind === "hung") {
@@ -165,4 +168,35 @@ export function liningLaws({
       "weight in all",
     );
   }
+}
+
+/** How wide each piece is cut: whole widths, and what is left up to a mark. */
+function widthsOf(which: "lining" | "interlining", plan: Plan, value: Laws["value"]): Fraction[] {
+  const upToMark = (across: Fraction): Fraction => across.div(value("tape")).ceil().mul(value("tape"));
+  const [width, selvedge, seam] = [value(`${which}.width`), value(`${which}.selvedge`), value("skirt.seam")];
+  const usable = width.sub(selvedge.mul(2));
+  if (which === "lining" && plan.recipe.lining?.kind === "hung") {
+    // The round in breadths of its own; the last has one selvedge at most.
+    let left = value("skirt.round");
+    const between = usable.sub(seam.mul(2));
+    const widths: Fraction[] = [];
+    for (; left.compare(between) >= 0; left = left.sub(between)) widths.push(width);
+    if (left.n === 0n) return widths;
+    const last = upToMark(left.add(seam.mul(2)).add(selvedge));
+    return [...widths, last.compare(width) < 0 ? last : width];
+  }
+  // A flat lining is sewn into the seams and seamed itself; an interlining lies between them and is lapped.
+  const lap = which === "lining" ? seam.mul(2) : seam;
+  return plan.breadths.flatMap((breadth) => {
+    let left =
+      which === "lining"
+        ? value("breadths.usable").div(breadth.whole ? 1 : 2)
+        : inches(breadth.to).sub(inches(breadth.from));
+    const widths: Fraction[] = [];
+    for (; left.compare(usable) >= 0; left = left.sub(usable).add(lap)) {
+      widths.push(width);
+      if (left.equals(usable)) return widths;
+    }
+    return [...widths, upToMark(left)];
+  });
 }

@@ -105,7 +105,43 @@ export function ringLaws(checks: Checks): void {
     law(value("facing.strips").add(2).compare(strips) >= 0, "two joins more in the facing at most");
   }
 
-  if (plan.gauged.length > 0) gaugedLaws(checks);
+  if (plan.gauged.length === 0) return;
+  gaugedLaws(checks);
+  tableOfWaists(checks);
+}
+
+/** The table of other waists: four whole steps to either side and those asked for, by size, each with its hooks where there are any. */
+function tableOfWaists({ plan, law, value }: Checks): void {
+  const seam = value("waist.seam");
+  const plain = seam.sub(sumOf(plan.gauged.map(({ waist }) => length(waist))));
+  const step = plan.recipe.show === "cm" ? new Fraction(2000n, 2540n) : new Fraction(1n);
+  const asked = (plan.recipe.attach.otherWaists ?? []).map(({ waist }) => length(waist));
+  const steps = Array.from({ length: 9 }, (_, i) => seam.add(step.mul(i - 4)));
+  const wanted = [...steps, ...asked]
+    .filter((waist) => waist.compare(plain) > 0)
+    .sort((a, b) => a.compare(b))
+    .map((waist) => waist.toFraction());
+  const found = plan.otherWaists.map(({ waist }) => length(waist).toFraction());
+  law(found.join(" ") === [...new Set(wanted)].join(" "), "the table of other waists goes by whole steps");
+  for (const row of plan.otherWaists) {
+    const away = length(row.waist).sub(seam);
+    law(row.asPlanned === (away.n === 0n), "one waist of the table is the one planned");
+    law(
+      row.asked === asked.some((waist) => waist.equals(length(row.waist))),
+      "what is asked for is marked in the table",
+    );
+    // 2 in over the garment at most; of the lap half an inch is left.
+    const inward = away.n !== 0n && away.compare(0) < 0 && away.compare(-2) >= 0;
+    const outward =
+      plan.recipe.attach.to === "waistband" &&
+      away.compare(0) > 0 &&
+      away.add("1/2").compare(value("attach.band.lap")) <= 0;
+    const hooks =
+      plan.recipe.attach.to !== "waistband" ? undefined : inward ? "garment" : outward ? "lap" : undefined;
+    law(row.hook?.on === hooks, `hooks for a waist ${away.toFraction()} in from the planned one`);
+    if (row.hook)
+      law(length(row.hook.away).equals(away.abs()), "the eyes stand as far away as the waists differ");
+  }
 }
 
 function gaugedLaws({ plan, law, same, value, has }: Checks): void {
