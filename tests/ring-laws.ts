@@ -103,11 +103,36 @@ export function ringLaws(checks: Checks): void {
     const strips = pieces.filter(({ name }) => name.startsWith("facing")).length;
     law(value("facing.strips").compare(strips) <= 0, "no strip of the facing is missing");
     law(value("facing.strips").add(2).compare(strips) >= 0, "two joins more in the facing at most");
+    const wanted = facingWidths(checks, strips).map((width) => width.toFraction());
+    const found = pieces.filter(({ name }) => name.startsWith("facing"));
+    law(
+      found
+        .map(({ width }) => length(width).toFraction())
+        .sort()
+        .join() === wanted.sort().join(),
+      "strips of the facing are as wide as they have to be",
+    );
+    for (const { length: deep } of found)
+      same(length(deep), value("facing.depth"), "depth of the facing's strips");
   }
 
   if (plan.gauged.length === 0) return;
   gaugedLaws(checks);
   tableOfWaists(checks);
+}
+
+/** The fewest strips are whole widths, but for the last, which has one selvedge; of more all are alike, up to a mark. */
+function facingWidths({ value }: Checks, count: number): Fraction[] {
+  const [width, selvedge, seam] = [value("cloth.width"), value("cloth.selvedge"), value("skirt.seam")];
+  const usable = width.sub(selvedge.mul(2));
+  const round = value("skirt.round");
+  if (value("facing.strips").compare(count) !== 0) {
+    const alike = round.div(count).add(seam.mul(2)).div(value("tape")).ceil().mul(value("tape"));
+    return Array.from({ length: count }, () => alike.add(selvedge));
+  }
+  const rest = round.add(seam.mul(2 * count)).sub(usable.mul(count - 1));
+  const last = rest.compare(usable) < 0 ? rest.add(selvedge) : width;
+  return [...Array.from({ length: count - 1 }, () => width), last];
 }
 
 /** The table of other waists: four whole steps to either side and those asked for, by size, each with its hooks where there are any. */

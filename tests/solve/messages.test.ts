@@ -17,6 +17,7 @@ interface Row {
   readonly hand?: string;
   /** What the message's words hold, where they depend on the garment. */
   readonly text?: string;
+  readonly hint?: string;
   readonly said: Keys;
   readonly not?: Keys;
 }
@@ -28,12 +29,11 @@ const saidOf = (keys: Keys) =>
 describe("messages at their bounds", () => {
   it.each(ROWS.map((row) => [`${row.code}: ${row.rule}`, row] as const))("%s", (_, row) => {
     expect(saidOf(row.said)).toContainEqual({ code: row.code, level: row.level });
-    if (row.text)
-      expect(
-        tried(recipeText(row.said)).messages.find(
-          ({ code, level }) => code === row.code && level === row.level,
-        )?.text,
-      ).toContain(row.text);
+    const said = tried(recipeText(row.said)).messages.find(
+      ({ code, level }) => code === row.code && level === row.level,
+    );
+    if (row.text) expect(said?.text).toContain(row.text);
+    if (row.hint) expect(said?.hint).toContain(row.hint);
     if (row.not) expect(saidOf(row.not)).not.toContainEqual({ code: row.code, level: row.level });
   });
 });
