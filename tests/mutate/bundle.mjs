@@ -77,6 +77,10 @@ export async function makeBundler() {
     name: "changed-and-at-home",
     setup(build) {
       build.onResolve({ filter: /^vitest$/ }, () => ({ path: `${ROOT}tests/mutate/shim.mjs` }));
+      build.onLoad({ filter: /\/tests\/.*\.json$/ }, ({ path }) => ({
+        contents: textOf(path),
+        loader: "json",
+      }));
       build.onLoad({ filter: /\/(src|tests)\/.*\.ts$/ }, ({ path }) => {
         const text = path === `${ROOT}${changed.file}` ? changed.text : textOf(path);
         const home = JSON.stringify(pathToFileURL(path).href);
