@@ -120,6 +120,18 @@ export function liningLaws({
     const total = gives.reduce((a, b) => a.add(b), F(0));
     const widths = pieces.map((piece) => F(piece.width).toFraction()).sort();
     const wanted = widthsOf(which, plan, value).map((across) => across.toFraction());
+    const cutting = pieces
+      .flatMap(({ name, width: across }) => {
+        const number = /^(?:narrow strip|piece) (\d+)$/.exec(name)?.[1];
+        return number ? [{ number: Number(number), across: F(across) }] : [];
+      })
+      .sort((a, b) => a.number - b.number);
+    law(
+      cutting.every(
+        ({ across }, i) => i === 0 || across.compare((cutting[i - 1] as { across: Fraction }).across) <= 0,
+      ),
+      `the wider strips of the ${which} are cut first`,
+    );
     law(widths.join() === wanted.sort().join(), `each piece of the ${which} is as wide as it has to be`);
     const seam = value("skirt.seam");
     const round = value("skirt.round");

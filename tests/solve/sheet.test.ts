@@ -5,6 +5,7 @@ import { planJson } from "../../src/solve/json.ts";
 import { placeName } from "../../src/solve/place-name.ts";
 import { meaningOf } from "../../src/solve/sheet.ts";
 import { stateOf } from "../../src/solve/state.ts";
+import { recordedPlan } from "../booklet/recorded.ts";
 import { type Keys, planOf } from "../recipes.ts";
 import rows from "./sheet.json" with { type: "json" };
 
@@ -36,6 +37,22 @@ describe("how far a garment has come, by its recipe alone", () => {
     expect(triedTo("3 3/16 in")).toBe("trial proved");
     expect(triedTo("3 1/4 in")).toBe("planned");
     expect(stateOf(plan)).toBe("planned");
+  });
+});
+
+describe("how far it has come, by its record", () => {
+  const made = recordedPlan();
+  const { asMade } = made.recipe.recorded ?? {};
+  if (!asMade) throw new Error("nothing is recorded");
+  const recorded = (entries: number) => ({
+    ...made,
+    recipe: {
+      ...made.recipe,
+      recorded: { ...made.recipe.recorded, asMade: { ...asMade, entries: asMade.entries.slice(0, entries) } },
+    },
+  });
+  it("planned with no entry, in work with one, made once an entry says when it was finished", () => {
+    expect([0, 1, 2].map((entries) => stateOf(recorded(entries)))).toEqual(["planned", "in work", "made"]);
   });
 });
 
