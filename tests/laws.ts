@@ -9,6 +9,7 @@ import { edgeLaws } from "./edge-laws.ts";
 import { brokenEstimates } from "./laws-over-hoop.ts";
 import { liningLaws, matchLaws } from "./lining-laws.ts";
 import { brokenMap } from "./map-laws.ts";
+import { placeLaws } from "./place-laws.ts";
 import { ringLaws } from "./ring-laws.ts";
 import { brokenShare } from "./share-laws.ts";
 import { threadLaws } from "./thread-laws.ts";
@@ -375,6 +376,7 @@ export function brokenLaws(plan: Plan): string[] {
   } else law(json.rows.length === 0, "no rows where nothing is gauged");
   edgeLaws({ json, plan, law, same, value, has });
   ringLaws({ plan, law, same, value, has });
+  placeLaws({ plan, law, value, has });
   threadLaws({ json, plan, law, same, value, has });
 
   // Layout: nothing overlaps, nothing sticks out, enough to buy.
