@@ -254,6 +254,8 @@ function keysIn(show: "in" | "cm", r: Ranges): fc.Arbitrary<Keys> {
       made: maybe(fc.constantFrom("-1/4 in", "1/8 in")),
       trial: seldom(trials),
       other: seldom(fc.constantFrom("-1 in", "3/4 in", "4 in")),
+      bandDepth: seldom(fc.constantFrom("1 in", "2 1/4 in", "7 cm")),
+      spacing: seldom(fc.constantFrom("3/4 in", "1 in", "2 cm")),
       hookTo: seldom(fc.constantFrom("-1 1/2 in", "1/4 in")),
       bandFrom: fc.constantFrom("one-piece", "faced"),
       to: fc.constantFrom("waistband", "waistband", "bodice-edge", "part-band"),
@@ -350,6 +352,7 @@ function keysIn(show: "in" | "cm", r: Ranges): fc.Arbitrary<Keys> {
             x.other && gauges(x.setting) ? `[{waist: "${lengthOf(show, x.waist, x.ease, x.other)}"}]` : null,
           band: {
             from: x.bandFrom,
+            depth: x.bandDepth,
             "hook-sets":
               x.hookTo && to === "waistband"
                 ? `[{waist: "${lengthOf(show, x.waist, x.ease, x.hookTo)}"}]`
@@ -359,6 +362,7 @@ function keysIn(show: "in" | "cm", r: Ranges): fc.Arbitrary<Keys> {
           "flat-parts": x.flatParts,
           ...(to === "bodice-edge" && x.point ? { "waist-edge": x.point } : {}),
           "placket-hooks": x.hooks,
+          "hook-spacing": x.spacing,
           opening,
         },
         ...(Object.keys(x.price).length > 0 ? { work: { price: x.price } } : {}),

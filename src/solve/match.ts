@@ -96,7 +96,6 @@ export function placeDominant({ recipe, sheet, say }: Work): void {
 
 /** Of the places `at` + whole repeats from `low` to `high` the one nearest their middle; undefined where there is none. */
 function nearMiddle(at: Quantity, low: Quantity, high: Quantity, repeat: Quantity): Quantity | undefined {
-  if (less(high, low)) return undefined;
   const steps = low.value.sub(at.value).div(repeat.value).ceil();
   let place = sub(at, mul(repeat, plain(steps.neg())));
   let best: Quantity | undefined;
