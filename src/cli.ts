@@ -1,7 +1,6 @@
+/** The program's first file: what needs none of the rest is answered at once. */
 import { join } from "node:path";
-import { main } from "./main.ts";
-import { nodeWorld } from "./shelf/world.ts";
+import version from "plainwork:version";
 
-main(process.argv.slice(2), nodeWorld(process, join(__dirname, "open"))).then((code) => {
-  process.exitCode = code;
-});
+if (process.argv[2] === "--version" && process.argv.length === 3) process.stdout.write(`${version}\n`);
+else (require(join(__dirname, "program.cjs")) as { run(): void }).run();

@@ -1,19 +1,20 @@
 /** The command line: arguments in, exit code out. 0 done, 1 the recipe has errors, 2 wrong use, 3 the machine failed. */
 import version from "plainwork:version";
-import { type Message, messageText } from "./recipe/message.ts";
-import { atPath, buildProject, checkProject, type Outcome, outcomeText } from "./shelf/build.ts";
+import { messageText } from "./recipe/message.ts";
 import { writeCatalogue } from "./shelf/catalogue/write.ts";
 import { type BookletCheck, bookletCheckText, checkBooklet } from "./shelf/check-booklet.ts";
 import { findChromium } from "./shelf/chromium.ts";
 import { findProjects, UsageError } from "./shelf/find.ts";
 import { LockedError } from "./shelf/lock.ts";
-import { Neighbours } from "./shelf/neighbours.ts";
+import { doAll, StoppedError } from "./shelf/many.ts";
 import { newProject } from "./shelf/new.ts";
 import { BY_HAND, notPrinted } from "./shelf/not-printed.ts";
-import { isBuilt, isWhole } from "./shelf/outcome.ts";
+import { original } from "./shelf/original.ts";
 import { NotOursError } from "./shelf/place.ts";
 import type { Paper } from "./shelf/print.ts";
+import { Progress } from "./shelf/progress.ts";
 import { recordGarment } from "./shelf/record.ts";
+import { messageJson, type Report } from "./shelf/report.ts";
 import type { World } from "./shelf/world.ts";
 
 const HELP = `plainwork ${version}: turns a garment recipe into an illustrated instruction booklet.
@@ -21,17 +22,20 @@ const HELP = `plainwork ${version}: turns a garment recipe into an illustrated i
   plainwork build <recipe or folder>… [--out DIR] [--json]   write the booklets (DIR: output)
           [--pdf] [--paper a4|letter]      and print them to PDF: full pages, small pages, guides at true size
           [--size NAME]                    of a recipe with sizes only this one; what stands there of the others stays
+          [--anew]                         also what has not changed since it was built
   plainwork check <recipe or folder>… [--size NAME] [--json] read and solve, write nothing
   plainwork open <folder> [--port N] [--no-browser]          the recipe beside its booklet, in a page on this machine
   plainwork check <booklet.html>… [--json]                   does today's program give the same numbers?
   plainwork record <folder> <record.json> [--json]           adds what was done, as the page saved it, to as-made.yaml
   plainwork new <folder> [--title … --waist … …]             asks for a few measures and writes a recipe
+  plainwork original <folder> [--keep pitch|breadths|ratio]  an original's measures (original.yaml) become a recipe, a report and a
+                                                             row of evidence.csv; without the file, the blank sheet to fill in
   plainwork --version
   plainwork --help
 
 A folder is a project with a recipe.md in it, or a folder of such projects.
 --pdf needs Chromium, or a browser made from it; the setting PLAINWORK_CHROMIUM may name its file.
-Exit: 0 done, 1 a recipe has errors, 2 wrong use, 3 the machine failed (disk, permission, printing).
+Exit: 0 done, 1 a recipe has errors, 2 wrong use, 3 the machine failed (disk, permission, printing), 130 stopped.
 `;
 
 interface Arguments {
@@ -43,6 +47,8 @@ interface Arguments {
   readonly pdf: Paper | undefined;
   /** The only size that is wanted. */
   readonly size: string | undefined;
+  /** Is everything built, also what has not changed? */
+  readonly anew: boolean;
 }
 
 /** Runs one command; never throws. */
@@ -62,12 +68,17 @@ export async function main(argv: readonly string[], world: World): Promise<numbe
       return await open(argv.slice(1), world);
     }
     if (first === "record") return record(argv.slice(1), world);
+    if (first === "original") return original(argv.slice(1), world);
     if (first === "new") return await newProject(argv.slice(1), world);
-    return run(readArguments(argv), world);
+    return await run(readArguments(argv), world);
   } catch (error) {
     if (error instanceof UsageError) {
       world.err(`plainwork: ${error.message}\nplainwork --help shows how it is used\n`);
       return 2;
+    }
+    if (error instanceof StoppedError) {
+      world.err(`plainwork: stopped: ${error.message}; the others are as they were\n`);
+      return 130;
     }
     if (error instanceof NotOursError || error instanceof LockedError) {
       world.err(`plainwork: ${error.message}\n`);
@@ -103,11 +114,15 @@ function readArguments([command, ...rest]: readonly string[]): Arguments {
   let pdf = false;
   let paper: Paper | undefined;
   let size: string | undefined;
+  let anew = false;
   for (let i = 0; i < rest.length; i += 1) {
     const word = rest[i] as string;
     const next = (): string | undefined => rest[++i];
     if (word === "--json") json = true;
-    else if (word === "--pdf") {
+    else if (word === "--anew") {
+      onlyBuild("--anew");
+      anew = true;
+    } else if (word === "--pdf") {
       onlyBuild("--pdf");
       pdf = true;
     } else if (isOption("--out", word)) {
@@ -126,12 +141,12 @@ function readArguments([command, ...rest]: readonly string[]): Arguments {
   }
   if (paths.length === 0) throw new UsageError(`${command} needs a recipe or a folder`);
   if (paper && !pdf) throw new UsageError("--paper is for printing: write --pdf too");
-  return { command, paths, out, json, pdf: pdf ? (paper ?? "a4") : undefined, size };
+  return { command, paths, out, json, pdf: pdf ? (paper ?? "a4") : undefined, size, anew };
 }
 
 const isPage = (path: string): boolean => /\.html?$/i.test(path);
 
-function run({ command, paths, out, json, pdf, size }: Arguments, world: World): number {
+async function run({ command, paths, out, json, pdf, size, anew }: Arguments, world: World): Promise<number> {
   const pages = paths.filter(isPage);
   if (command === "build" && pages.length > 0)
     throw new UsageError(`"${pages[0]}" is a booklet, which can be checked; build needs its recipe`);
@@ -148,61 +163,49 @@ function run({ command, paths, out, json, pdf, size }: Arguments, world: World):
   const folder = world.resolve(out);
   const browser = pdf && findChromium(world);
   const printing = pdf && browser ? { browser, paper: pdf } : undefined;
-  const outcomes: Outcome[] = [];
-  const neighbours = new Neighbours(world);
-  projects.forEach((project, i) => {
-    const progress = projects.length > 1 && world.terminal && !json;
-    if (progress) world.err(`\r\x1b[K${i + 1} of ${projects.length}: ${project.name}`);
-    const outcome =
-      command === "build"
-        ? buildProject(world, project, folder, printing, neighbours, size)
-        : checkProject(world, project, neighbours, size);
-    if (progress) world.err("\r\x1b[K");
-    outcomes.push(outcome);
-    if (!json) report(world, outcome, command === "build" ? `${out}/${project.name}` : undefined, size);
-  });
-  if (command === "build" && outcomes.some(isBuilt)) {
+  const reports: Report[] = [];
+  const ways = {
+    write: (text: string) => world.err(text),
+    terminal: world.terminal,
+    now: () => performance.now(),
+  };
+  const progress = new Progress(ways, projects.length);
+  const tell = (report: Report, done: number): void => {
+    reports.push(json ? report : { ...report, lines: [], json: {} });
+    if (json) return;
+    progress.clear();
+    for (const [stream, line] of report.lines) (stream === "out" ? world.out : world.err)(`${line}\n`);
+    progress.done(done, report.name);
+  };
+  await doAll(world, projects, { command, out, printing, only: size, anew }, tell);
+  if (command === "build" && reports.some(({ built }) => built)) {
     for (const skipped of writeCatalogue(world, folder))
       if (!json)
         world.err(`${out}/${skipped}: note: this is no plan that can be read; the catalogue leaves it out\n`);
-    if (!json && projects.length > 1) world.out(`all garments: ${out}/index.html\n`);
+    if (!json && projects.length > 1) world.out(`all garments: ${out}/index.html${keptWords(reports)}\n`);
   }
-  const fault = pdf ? notPrinted(world, browser, outcomes) : undefined;
+  const fault = pdf ? notPrinted(world, browser, reports) : undefined;
   if (fault && !json) world.err(`plainwork: ${fault}\n  do: ${BY_HAND}\n`);
   if (json) {
     const told = {
       plainwork: version,
-      recipes: outcomes.map(outcomeJson),
+      recipes: reports.map((report) => report.json),
       ...(checks.length > 0 ? { booklets: checks.map(checkJson) } : {}),
       ...(fault ? { notPrinted: fault } : {}),
     };
     world.out(`${JSON.stringify(told, null, 1)}\n`);
   }
-  if (!outcomes.every(isWhole) || !checks.every(({ ok }) => ok)) return 1;
+  if (!reports.every(({ whole }) => whole) || !checks.every(({ ok }) => ok)) return 1;
   return fault ? 3 : 0;
 }
 
-/** Says how one recipe went; `written` is its booklet's folder, `only` the one size that was wanted. */
-function report(world: World, outcome: Outcome, written: string | undefined, only: string | undefined): void {
-  const { project, sizes = [] } = outcome;
-  const text = outcomeText(outcome);
-  if (text !== "") world.err(`${text}\n`);
-  if (!isBuilt(outcome)) {
-    world.err(`${project.shown}: not built; an older booklet is left as it was\n`);
-    return;
-  }
-  for (const { name, plan } of sizes)
-    if (!plan)
-      world.err(`${project.shown}: size ${name} not built; an older booklet of it is left as it was\n`);
-  if (written) {
-    if (sizes.length === 0) world.out(`open ${written}/booklet.html\n`);
-    else if (only === undefined)
-      world.out(`open ${written}/booklet.html (all sizes), ${written}/sizes.html (the table)\n`);
-    for (const { name, folder, plan } of sizes)
-      if (plan) world.out(`open ${written}/${folder}/booklet.html (size ${name})\n`);
-    if (only !== undefined) world.out("the other sizes and the table of all are left as they were\n");
-    for (const file of outcome.printed ?? []) world.out(`print ${written}/${file}\n`);
-  } else if (isWhole(outcome)) world.out(`${project.shown}: no errors\n`);
+/** How many stand as they stood. */
+function keptWords(reports: readonly Report[]): string {
+  const kept = reports.filter((report) => report.kept).length;
+  if (kept === 0) return "";
+  return kept === reports.length
+    ? " (nothing had changed)"
+    : ` (${kept} of ${reports.length} had not changed)`;
 }
 
 const checkJson = ({ shown, builtWith, files = {}, ...rest }: BookletCheck) => ({
@@ -212,31 +215,6 @@ const checkJson = ({ shown, builtWith, files = {}, ...rest }: BookletCheck) => (
   differences: rest.differences.map(({ name, was, now }) => ({ name, was, now: now ?? null })),
   files,
 });
-
-function outcomeJson(outcome: Outcome) {
-  const { project, messages, sizes: ofSizes, printed, notPrinted } = outcome;
-  return {
-    recipe: project.shown,
-    ok: isWhole(outcome),
-    ...(ofSizes ? { sizes: ofSizes.map(({ name, plan }) => ({ name, ok: plan !== undefined })) } : {}),
-    ...(printed ? { printed } : {}),
-    ...(notPrinted ? { notPrinted } : {}),
-    messages: messages.map((message) => messageJson(atPath(message, project))),
-  };
-}
-
-function messageJson({ code, level, text, place, expected, hint, path, sizes }: Message) {
-  return {
-    code,
-    level,
-    text,
-    place: place ?? null,
-    path: path ?? null,
-    expected: expected ?? null,
-    hint: hint ?? null,
-    ...(sizes ? { sizes } : {}),
-  };
-}
 
 function record(words: readonly string[], world: World): number {
   const json = words.includes("--json");
@@ -276,6 +254,7 @@ const FAULTS: Record<string, string> = {
   EROFS: "the disk can only be read",
   ENOSPC: "the disk is full",
   EDQUOT: "the disk quota is used up",
+  EFBIG: "a file may not be as large as this one",
   ENOENT: "it is not there",
   ENOTDIR: "a file stands where a folder should",
   EISDIR: "a folder stands where a file should",
@@ -283,7 +262,8 @@ const FAULTS: Record<string, string> = {
 
 function machineFault(error: unknown): string {
   const { code, path, dest } = error as SystemError;
-  if (code && code in FAULTS) return `${FAULTS[code]}: ${dest ?? path ?? ""}`;
+  const where = dest ?? path;
+  if (code && code in FAULTS) return `${FAULTS[code]}${where ? `: ${where}` : ""}`;
   if (code) return `the system says ${code}${path ? `: ${path}` : ""}`;
   return `a fault of the program itself: ${error instanceof Error ? error.message : String(error)}`;
 }

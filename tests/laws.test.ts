@@ -1,7 +1,7 @@
 /** The laws themselves are tested: a good plan keeps them, and a plan spoilt in one place is caught, by name. */
 import { describe, expect, it } from "vitest";
 import { add, div, inches, plain, type Quantity, sub } from "../src/quantity/quantity.ts";
-import type { Plan } from "../src/solve/plan.ts";
+import type { Piece, Plan } from "../src/solve/plan.ts";
 import { brokenLaws } from "./laws.ts";
 import { planOf } from "./recipes.ts";
 
@@ -25,6 +25,34 @@ const lined = planOf({
   lining: { width: "30 in", selvedge: "1/4 in", thickness: "0.1 mm", weight: "90 g/m2" },
   interlining: { width: "40 in", thickness: "0.5 mm", weight: "90 g/m2", to: "turned" },
 });
+const bordered = planOf({
+  cloth: {
+    width: "60 in",
+    border: { depth: "6 in", edge: "both", "from-edge": "2 in", "above-hem": "1 in" },
+  },
+  skirt: {
+    run: "along",
+    breadths: null,
+    round: "160 in",
+    lengths: "2",
+    flounces: { count: "1", depth: "8 in" },
+  },
+});
+const borderedWith = (name: string, change: (q: Quantity) => Quantity): Plan => {
+  const values = new Map(bordered.values);
+  const value = values.get(name);
+  if (!value) throw new Error(`no value ${name}`);
+  values.set(name, { ...value, quantity: change(value.quantity) });
+  return { ...bordered, values };
+};
+const borderedLaid = (name: string, change: (piece: Piece) => Piece): Plan => ({
+  ...bordered,
+  layout: {
+    ...bordered.layout,
+    pieces: bordered.layout.pieces.map((piece) => (piece.name === name ? change(piece) : piece)),
+  },
+});
+
 const linedWith = (name: string, change: (q: Quantity) => Quantity): Plan => {
   const values = new Map(lined.values);
   const value = values.get(name);
@@ -34,6 +62,30 @@ const linedWith = (name: string, change: (q: Quantity) => Quantity): Plan => {
 };
 
 const SPOILT: readonly [string, Plan, string][] = [
+  [
+    "a border higher above the hem",
+    borderedWith("border.above", longer),
+    "the border above the finished hem",
+  ],
+  ["a border's head moved", borderedWith("border.head", longer), "the border's upper edge"],
+  ["a second border moved", borderedWith("border.second", longer), "the other border lies"],
+  ["the hem cut elsewhere", borderedWith("run.start", longer), "lies with the hem at one place"],
+  ["the strip beside narrower", borderedWith("run.beside", longer), "make the cloth's width"],
+  [
+    "a length cut short",
+    borderedLaid("length 2", (piece) => ({ ...piece, length: sub(piece.length, inches("1/8")) })),
+    "the lengths reach the round",
+  ],
+  [
+    "a length wider than it has to be",
+    borderedLaid("length 1", (piece) => ({ ...piece, width: longer(piece.width) })),
+    "is as wide as hem, skirt and turn-down",
+  ],
+  [
+    "a flounce strip off its border",
+    borderedLaid("flounce strip 1", (piece) => ({ ...piece, x: sub(piece.x, inches("1/8")) })),
+    "lies at a border",
+  ],
   [
     "a hem levelled at the bottom, the top left alone",
     { ...good, balance: good.balance.map((s) => ({ ...s, turnDown: inches("2") })) },

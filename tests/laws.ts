@@ -11,6 +11,7 @@ import { liningLaws, matchLaws } from "./lining-laws.ts";
 import { brokenMap } from "./map-laws.ts";
 import { placeLaws } from "./place-laws.ts";
 import { ringLaws } from "./ring-laws.ts";
+import { isRoundPiece, runLaws, runsAlong } from "./run-laws.ts";
 import { brokenShare } from "./share-laws.ts";
 import { threadLaws } from "./thread-laws.ts";
 import { brokenValues } from "./value-laws.ts";
@@ -26,6 +27,7 @@ function trimLaws(
   value: (name: string) => Fraction,
   has: (name: string) => boolean,
   law: (holds: boolean, words: string) => void,
+  alongBody: boolean,
 ): void {
   const shortest = json.balance
     .map(({ finished }) => F(finished))
@@ -86,8 +88,19 @@ function trimLaws(
         .mul(width)
         .pow(2)
         ?.mul(cross ? 2 : 1) as Fraction;
-    law(reach(strips).compare(wished.mul(wished)) >= 0, "the strips reach the flounce's round");
-    law(reach(strips.sub(1)).compare(wished.mul(wished)) < 0, "one strip fewer would not");
+    const lengthwise = alongBody && !cross;
+    if (lengthwise) {
+      const each = value("flounces.strip").sub(seam.mul(2));
+      law(strips.mul(each).compare(wished) >= 0, "the strips reach the flounce's round");
+      law(strips.mul(each.sub(value("tape"))).compare(wished) < 0, "shorter strips would not");
+      law(
+        each.sub(value("tape")).compare(value("breadths.finished")) < 0,
+        "no strip is longer than a length of the skirt",
+      );
+    } else {
+      law(reach(strips).compare(wished.mul(wished)) >= 0, "the strips reach the flounce's round");
+      law(reach(strips.sub(1)).compare(wished.mul(wished)) < 0, "one strip fewer would not");
+    }
     const all = strips.mul(json.flounces.length);
     law(value("flounces.pieces").equals(all), "strips of all flounces");
     const cut = value("skirt.flounces.depth").add(seam.mul(2));
@@ -99,10 +112,14 @@ function trimLaws(
       law(over.compare(0) >= 0 && less.mul(less).compare(cut.mul(cut).mul(2)) < 0, "a strip on the cross");
     }
     const laid = json.layout.pieces.filter(({ name }) => name.startsWith("flounce"));
-    const length = total(laid.map((piece) => F(piece.length)));
+    const length = total(laid.map((piece) => F(lengthwise ? piece.width : piece.length)));
     law(
-      laid.every((piece) => F(piece.width).equals(value("cloth.width"))),
-      "flounce strips are whole widths",
+      laid.every((piece) =>
+        F(lengthwise ? piece.length : piece.width).equals(
+          value(lengthwise ? "flounces.strip" : "cloth.width"),
+        ),
+      ),
+      "flounce strips are whole widths, or as long as they are cut along the cloth",
     );
     law(length.equals(all.mul(along).add(cross ? value("cloth.width") : 0)), "cloth of the flounces");
   }
@@ -160,7 +177,8 @@ export function brokenLaws(plan: Plan): string[] {
   const pieces = count.ceil();
   const usable = value("cloth.width").sub(value("cloth.selvedge").mul(2));
   const lost = has("seam.lost") ? value("seam.lost") : value("skirt.seam").mul(2);
-  same(round, count.mul(usable).sub(pieces.mul(lost)), "round");
+  if (!runsAlong(plan)) same(round, count.mul(usable).sub(pieces.mul(lost)), "round");
+  runLaws({ value, has, law, same, notLess, plan });
   matchLaws({ value, has, law, same, notLess, plan });
   same(value("waist.quarter").mul(4), waist, "four quarters of the waist");
   same(value("skirt.fullness").mul(waist), round, "fullness x waist");
@@ -408,11 +426,15 @@ export function brokenLaws(plan: Plan): string[] {
     F(json.layout.width).mul(F(json.layout.length)),
     "pieces and waste make the cloth",
   );
-  const breadths = boxes.filter(({ name }) => name.startsWith("breadth") || name === "half breadth").length;
+  const breadths = boxes.filter(({ name }) => isRoundPiece(name)).length;
   same(F(breadths), pieces, "every breadth is laid out");
   const wholeWidth = F(json.layout.width);
   for (const a of boxes) {
-    if (has("cloth.repeat.down") && (a.name.startsWith("breadth") || a.name === "half breadth"))
+    if (
+      has("cloth.repeat.down") &&
+      !runsAlong(plan) &&
+      (a.name.startsWith("breadth") || a.name === "half breadth")
+    )
       law(a.y.div(value("cloth.repeat.down")).d === 1n, `${a.name} starts on a whole repeat`);
     if (a.name.startsWith("breadth"))
       law(
@@ -424,8 +446,13 @@ export function brokenLaws(plan: Plan): string[] {
   const strips = boxes.filter(({ name }) => name.startsWith("facing"));
   if (strips.length > 0) {
     const selvedge = value("cloth.selvedge");
+    const lengthwise = runsAlong(plan) && strips.every((a) => a.r.sub(a.x).equals(value("facing.depth")));
     const gives = strips.map((a) =>
-      a.r.sub(a.x).equals(wholeWidth) ? wholeWidth.sub(selvedge.mul(2)) : a.r.sub(a.x).sub(selvedge),
+      lengthwise
+        ? a.b.sub(a.y)
+        : a.r.sub(a.x).equals(wholeWidth)
+          ? wholeWidth.sub(selvedge.mul(2))
+          : a.r.sub(a.x).sub(selvedge),
     );
     const joins = value("skirt.seam").mul(2 * strips.length);
     notLess(total(gives).sub(joins), round, "the facing, joined, goes round the hem");
@@ -445,15 +472,18 @@ export function brokenLaws(plan: Plan): string[] {
     "unsewn from the cut top",
   );
 
-  trimLaws(json, value, has, law);
+  trimLaws(json, value, has, law, runsAlong(plan));
   liningLaws({ json, plan, value, has, law, same, notLess });
   if (has("skirt.weight")) {
+    const straight = plan.recipe.skirt.flounces?.cut === "straight";
     const facing = json.layout.pieces.some(({ name }) => name.startsWith("facing strip"));
     const cloth = [
-      count.mul(value("cloth.width")).mul(cut),
+      count.mul(value(runsAlong(plan) ? "run.length" : "cloth.width")).mul(cut),
       facing ? value("facing.length").mul(value("facing.depth")) : F(0),
       has("flounces.pieces")
-        ? value("flounces.pieces").mul(value("cloth.width")).mul(value("flounces.along"))
+        ? value("flounces.pieces")
+            .mul(value(runsAlong(plan) && straight ? "flounces.strip" : "cloth.width"))
+            .mul(value("flounces.along"))
         : F(0),
     ];
     same(value("skirt.weight"), total(cloth).mul(value("cloth.weight")), "weight");

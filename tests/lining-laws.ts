@@ -19,8 +19,9 @@ const whole = (f: Fraction): boolean => f.d === 1n;
 /** Where seams meet on the pattern, a line that runs into a seam runs on out of it, and a dominant one stands at centre front. */
 export function matchLaws({ plan, value, has, law, same, notLess }: Laws): void {
   const { repeat } = plan.recipe.cloth;
-  law(has("seam.lost") === (repeat?.match === true), "seams take more only to meet the pattern");
-  if (!repeat?.match || !repeat.across) return;
+  const down = plan.recipe.skirt.run === "down";
+  law(has("seam.lost") === (down && repeat?.match === true), "seams take more only to meet the pattern");
+  if (!down || !repeat?.match || !repeat.across) return;
   const across = inches(repeat.across);
   const usable = value("cloth.width").sub(value("cloth.selvedge").mul(2));
   const [left, right] = [value("seam.left"), value("seam.right")];
@@ -142,6 +143,8 @@ export function liningLaws({
     } else {
       const covered = plan.breadths.map((breadth) => {
         const usable = value("breadths.usable").div(breadth.whole ? 1 : 2);
+        if (which === "lining" && plan.recipe.skirt.run === "along")
+          return value("breadths.finished").add(value("skirt.seam").mul(2));
         if (which === "lining") return usable;
         return inches(breadth.to).sub(inches(breadth.from));
       });

@@ -193,6 +193,25 @@ const trials: fc.Arbitrary<string> = fc
 const gauges = ({ method, zones }: Keys): boolean =>
   typeof zones === "string" ? zones.includes("gauged") : method !== "pleated";
 
+/** Cloth that runs along the body on some: wide enough for most, with a border now and then. */
+function alongBody(show: "in" | "cm") {
+  const [round, width] =
+    show === "in" ? [inches(120, 200, 4), inches(44, 72, 4)] : [centimetres(300, 500), centimetres(110, 180)];
+  const border = fc.record({
+    depth: fc.constantFrom("4 in", "9 1/2 in", "12.5 cm"),
+    edge: fc.constantFrom("one", "both"),
+    "from-edge": fc.constantFrom("1 1/4 in", "2 in", "4.5 cm", "5 in"),
+    "above-hem": fc.constantFrom(null, null, "1/2 in", "1 cm"),
+  });
+  return fc.record({
+    round,
+    width,
+    lengths: fc.constantFrom(null, "1", "2", "3"),
+    edge: fc.constantFrom(null, null, "cut", "selvedge"),
+    border: fc.constantFrom(true, false, false).chain((has) => (has ? border : fc.constant(null))),
+  });
+}
+
 function keysIn(show: "in" | "cm", r: Ranges): fc.Arbitrary<Keys> {
   const sides = fc.oneof(
     r.toFloor.map((side): Keys => ({ side })),
@@ -272,6 +291,8 @@ function keysIn(show: "in" | "cm", r: Ranges): fc.Arbitrary<Keys> {
       flatParts: fc.constantFrom(null, null, "seam", "whip"),
       ...backings(show),
       oneWay: fc.constantFrom(null, null, "true"),
+      shaded: fc.constantFrom(null, null, null, "across", "along"),
+      along: fc.option(alongBody(show), { nil: null, freq: 4 }),
       match: fc.constantFrom(null, null, "true"),
       lost: maybe(fc.constantFrom("0", "1", "3")),
       dominant: maybe(fc.constantFrom("0 in", "1/8 in", "3 mm")),
@@ -300,22 +321,24 @@ function keysIn(show: "in" | "cm", r: Ranges): fc.Arbitrary<Keys> {
             : { "waist-to-floor": { front: x.front, side: null, ...x.sides, back: x.back } }),
         },
         cloth: {
-          width: x.width,
+          width: x.along?.width ?? x.width,
           selvedge: x.selvedge,
+          border: x.along?.border ?? null,
           thickness: x.thickness,
           weight: x.weight,
           shrinkage: x.shrinkage,
           "one-way": x.oneWay,
+          shaded: x.shaded,
           ...(x.down || x.across || x.setting["follow-repeat"]
             ? {
                 repeat: {
                   ...(x.down ? { down: x.down } : {}),
                   across: x.across ?? (x.setting["follow-repeat"] ? "3/8 in" : null),
-                  ...(x.match && (x.across || x.setting["follow-repeat"])
+                  ...(x.match && (x.along ? x.down : x.across || x.setting["follow-repeat"])
                     ? {
                         match: x.match,
-                        "lines-lost": x.lost,
-                        dominant: x.breadths.includes("/") ? null : x.dominant,
+                        "lines-lost": x.along ? null : x.lost,
+                        dominant: x.along || x.breadths.includes("/") ? null : x.dominant,
                       }
                     : {}),
                 },
@@ -325,7 +348,9 @@ function keysIn(show: "in" | "cm", r: Ranges): fc.Arbitrary<Keys> {
         lining: x.lining,
         interlining: x.interlining,
         skirt: {
-          breadths: x.breadths,
+          ...(x.along
+            ? { run: "along", breadths: null, round: x.along.round, lengths: x.along.lengths }
+            : { breadths: x.breadths }),
           seam: x.seam,
           "off-floor": x.garment === null ? x.offFloor : null,
           pocket: x.pocket,
@@ -333,7 +358,7 @@ function keysIn(show: "in" | "cm", r: Ranges): fc.Arbitrary<Keys> {
           flounces: x.flounces,
           hem:
             x.kind === "faced"
-              ? { kind: x.kind, depth: x.depth, cloth: x.facing }
+              ? { kind: x.kind, depth: x.depth, cloth: x.facing, edge: x.along?.edge ?? null }
               : { kind: x.kind, depth: x.depth },
         },
         fullness: {

@@ -60,7 +60,13 @@ export function ringLaws(checks: Checks): void {
   const seamWidth = has("seam.lost") ? value("seam.lost") : value("skirt.seam").mul(2);
   const usable = value("cloth.width").sub(value("cloth.selvedge").mul(2));
   for (const { whole, name, from, to } of plan.breadths)
-    same(length(to).sub(length(from)), usable.div(whole ? 1 : 2).sub(seamWidth), `width of the ${name}`);
+    same(
+      length(to).sub(length(from)),
+      plan.recipe.skirt.run === "along"
+        ? value("breadths.finished")
+        : usable.div(whole ? 1 : 2).sub(seamWidth),
+      `width of the ${name}`,
+    );
   const ends = breadths.map(({ to }) => to.mod(round).toFraction()).sort();
   const seams = plan.seams.filter(({ kind }) => kind !== "slit").map(({ alongTop }) => length(alongTop));
   law(
@@ -103,17 +109,23 @@ export function ringLaws(checks: Checks): void {
     const strips = pieces.filter(({ name }) => name.startsWith("facing")).length;
     law(value("facing.strips").compare(strips) <= 0, "no strip of the facing is missing");
     law(value("facing.strips").add(2).compare(strips) >= 0, "two joins more in the facing at most");
-    const wanted = facingWidths(checks, strips).map((width) => width.toFraction());
     const found = pieces.filter(({ name }) => name.startsWith("facing"));
+    // Beside lengths that run along the body, and where there is room for it, the facing runs along too, on end in the layout.
+    const onEnd = has("run.beside") && value("run.beside").compare(value("facing.depth")) >= 0;
+    const goes = onEnd ? found.map(() => value("run.length")) : facingWidths(checks, strips);
     law(
       found
-        .map(({ width }) => length(width).toFraction())
+        .map((strip) => length(onEnd ? strip.length : strip.width).toFraction())
         .sort()
-        .join() === wanted.sort().join(),
+        .join() ===
+        goes
+          .map((width) => width.toFraction())
+          .sort()
+          .join(),
       "strips of the facing are as wide as they have to be",
     );
-    for (const { length: deep } of found)
-      same(length(deep), value("facing.depth"), "depth of the facing's strips");
+    for (const strip of found)
+      same(length(onEnd ? strip.width : strip.length), value("facing.depth"), "depth of the facing's strips");
   }
 
   if (plan.gauged.length === 0) return;

@@ -65,8 +65,10 @@ export function threadLaws({ json, plan, law, same, value, has }: Checks): void 
   same(value("pins.count"), laid.mul(2n).add(BigInt(4 + 8 * quarters + 8)), "pins");
 
   same(value("placket.passes").sub(value("waist.seam")).div(2n), value("skirt.placket"), "what passes");
-  const half = value("skirt.round").sub(value("redo.roundLess")).mul(2n);
-  same(half, value("breadths.finished"), "half a breadth taken out");
+  const out = value("skirt.round").sub(value("redo.roundLess"));
+  if (plan.recipe.skirt.run === "down")
+    same(out.mul(2n), value("breadths.finished"), "half a breadth taken out");
+  else law(out.mul(8n).compare(value("skirt.round")) <= 0, "an eighth of the round taken out at most");
   if (has("redo.moved")) {
     const moved = value("redo.moved").mul(40n);
     law(moved.compare(pleats) >= 0 && moved.sub(40n).compare(pleats) < 0, "pleats let pass behind the sides");

@@ -42,3 +42,7 @@ export const lostInSeam = ({ v, has }: Asked): Fraction =>
 /** Where the top is turned down from: the hem to the cut top, tucks taken. */
 export const topOf = ({ v, or0 }: Asked): Fraction =>
   v("breadths.cut").sub(v("hem.allowance")).sub(or0("tucks.takeUp"));
+/** Does the cloth's length go round the body, its width from hem to top? */
+export const along = ({ plan }: Pick<Asked, "plan">): boolean => plan.recipe.skirt.run === "along";
+/** The repeat that goes round with the cloth. */
+export const roundRepeat = (of: Asked): Fraction => of.v(`cloth.repeat.${along(of) ? "down" : "across"}`);

@@ -16,6 +16,8 @@ import {
   topOf,
   upTo,
 } from "./value-asked.ts";
+import { alongFirst } from "./value-rules-along.ts";
+import { CLASS_RULES } from "./value-rules-class.ts";
 import { SEWING_RULES } from "./value-rules-sewing.ts";
 
 const lengths = ["finished.front", "finished.left", "finished.right", "finished.back"];
@@ -42,10 +44,12 @@ const CUTTING_RULES: Readonly<Record<string, Rule>> = {
   "breadths.hemmed": ({ v }) => v("breadths.cut").sub(v("hem.allowance")),
   "breadths.allotted": ({ v, has }) =>
     has("cloth.repeat.down") ? upTo(v("breadths.cut"), v("cloth.repeat.down")) : v("breadths.cut"),
-  "hem.allowance": ({ v, plan }) =>
-    plan.recipe.skirt.hem.kind === "faced"
-      ? v("skirt.seam")
-      : v("skirt.hem.depth").add(v("skirt.hem.turnIn")),
+  // A selvedge is a finished edge already.
+  "hem.allowance": ({ v, plan }) => {
+    const { kind, edge } = plan.recipe.skirt.hem;
+    if (kind === "turned") return v("skirt.hem.depth").add(v("skirt.hem.turnIn"));
+    return edge === "selvedge" ? F(0) : v("skirt.seam");
+  },
   "balance.least": ({ v, or0, has, json }) => {
     if (has("skirt.turnDown")) return v("skirt.turnDown");
     const rows = json.rows.at(-1);
@@ -97,7 +101,7 @@ const CUTTING_RULES: Readonly<Record<string, Rule>> = {
   "lining.foot": (of) =>
     separate(of)
       ? of.v("lining.hem").add("1/4")
-      : of.plan.recipe.skirt.hem.kind === "faced"
+      : of.plan.recipe.skirt.hem.kind === "faced" && of.plan.recipe.skirt.hem.edge !== "selvedge"
         ? of.v("skirt.seam")
         : F(0),
   "lining.cut": (of) => {
@@ -160,7 +164,10 @@ function tackedIn({ v }: Asked, which: string): Fraction {
     .mul(v(`${which}.cut`));
 }
 
-const RULES: Readonly<Record<string, Rule>> = { ...CUTTING_RULES, ...SEWING_RULES };
+const RULES: Readonly<Record<string, Rule>> = {
+  ...alongFirst({ ...CUTTING_RULES, ...SEWING_RULES }),
+  ...CLASS_RULES,
+};
 
 export const RULE_NAMES = Object.keys(RULES);
 

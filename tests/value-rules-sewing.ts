@@ -9,6 +9,7 @@ import {
   most,
   nearest,
   type Rule,
+  roundRepeat,
   sum,
   topOf,
 } from "./value-asked.ts";
@@ -178,7 +179,7 @@ export const SEWING_RULES: Readonly<Record<string, Rule>> = {
     const wished = nearest(v("fullness.pleatsPerInch").mul(v("section.planned")));
     return least(most(wished, v("section.least")), v("section.most"));
   },
-  "section.pitch": ({ v }) => v("section.lines").mul(v("cloth.repeat.across")),
+  "section.pitch": (of) => of.v("section.lines").mul(roundRepeat(of)),
   "trial.pitch": ({ v }) => v("fullness.trial.cloth").div(v("fullness.trial.pleats")),
   "trial.reaches": ({ v }) => v("fullness.trial.cloth").div(v("section.cloth")).mul(v("section.waist")),
   "trial.cloth": ({ v, has }) =>
@@ -236,8 +237,9 @@ export const SEWING_RULES: Readonly<Record<string, Rule>> = {
   "needles.sharps": (of) => (gaugedOf(of).length > 0 ? of.v("fullness.rows").add(1) : F(2)),
   "stitches.seams": ({ v }) => v("breadths.pieces").mul(v("breadths.cut")).mul(8),
   "stitches.hem": ({ v }) => v("skirt.round").mul(2).mul(6),
-  "redo.roundRepeat": ({ v }) => v("skirt.round").sub(v("cloth.repeat.across")),
-  "redo.seams": ({ v }) => v("breadths.cut").mul(2).mul(8),
+  "redo.roundRepeat": (of) => of.v("skirt.round").sub(roundRepeat(of)),
+  // Two seams from hem to top, or the one there is.
+  "redo.seams": ({ v }) => least(F(2), v("breadths.pieces")).mul(v("breadths.cut")).mul(8),
   "redo.seamsLow": ({ v }) => v("redo.seams").div(v("rate.running.high")),
   "redo.seamsHigh": ({ v }) => v("redo.seams").div(v("rate.running.low")),
   "redo.bites": ({ v }) => v("section.pleats").mul(2),

@@ -33,6 +33,12 @@ declare module "plainwork:catalogue" {
   export const scriptHash: string;
   export const styleHash: string;
 }
+declare module "plainwork:sheets" {
+  /** Sheet name -> its shape. */
+  export const shapes: Readonly<Record<string, import("./shape/tree.ts").Shape>>;
+  export const style: string;
+  export const styleHash: string;
+}
 declare module "plainwork:version" {
   const version: string;
   export default version;

@@ -13,6 +13,8 @@ import type { Photographs } from "./notebook/photographs.ts";
 import { work } from "./notebook/work.ts";
 import { bookletPage } from "./page.ts";
 import { bookletParts } from "./parts.ts";
+import { sheetsOf } from "./sheet-list.ts";
+import { sheetPage } from "./sheets.ts";
 
 /** File name inside the booklet's folder -> its text. Photographs are copied beside them. */
 export type Files = ReadonlyMap<string, string>;
@@ -46,6 +48,8 @@ export function makeBooklet(plan: Plan, { notebook, photographs, source }: Own =
   for (const [name, guide] of parts.guides) files.set(`guides/${name}.svg`, svgFile(guide.svg));
   if (plan.recipe.size === undefined && isAsked(plan.recipe, false))
     files.set(MEASURE_YOUR_OWN, ownMeasuresPage(plan.recipe, version, { notebook, pictures }));
+  for (const sheet of sheetsOf(plan.recipe))
+    files.set(sheet.file, sheetPage(sheet, worked.plan, parts.context, version));
   files.set("plan.json", planFile(worked.plan));
   return files;
 }

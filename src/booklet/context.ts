@@ -37,7 +37,9 @@ import { notionsOf } from "./notions.ts";
 import { pleatWords, seamsInPleats } from "./pleat-words.ts";
 import { Printed } from "./printed.ts";
 import { hookSetsContext, otherWaistsContext } from "./range.ts";
+import { runWords } from "./run.ts";
 import { gaugedContext, partContext, pleatedContext } from "./section-context.ts";
+import { lessonContext, sheetWords } from "./sheet-context.ts";
 import { stayDepth } from "./stay.ts";
 import { pocketWords, trimsContext } from "./trims.ts";
 
@@ -97,6 +99,8 @@ export function contextOf(plan: Plan): Context {
     longSide: plan.gauged.find((section) => section.longSide)?.longSide,
     ...edgeWords(plan),
     ...pocketWords(plan),
+    ...runWords(plan),
+    ...sheetWords(plan),
   };
   context.is = flagsOf(plan);
   context.stations = plan.balance.map((station) => ({
@@ -167,6 +171,7 @@ export function contextOf(plan: Plan): Context {
     name: breadth.name,
     whole: breadth.whole,
     width: onTape(sub(breadth.to, breadth.from)),
+    turned: breadth.turned,
   }));
   context.pieces = piecesContext(plan, plan.layout.pieces, onTape);
   for (const which of ["lining", "interlining"] as const)
@@ -175,6 +180,7 @@ export function contextOf(plan: Plan): Context {
     );
   context.notions = notionsOf(plan);
   context.stages = stagesContext(plan.stages);
+  context.lesson = lessonContext(plan, stagesContext);
   context.warnings = plan.messages
     .filter(({ level }) => level === "warning")
     .map(({ text, hint }) => ({ text, hint: hint ?? "" }));
@@ -262,7 +268,7 @@ function piecesContext(plan: Plan, pieces: Plan["layout"]["pieces"], onTape: (q:
     group.count += 1;
     groups.set(key, group);
   }
-  const order = ["breadth", "half breadth", "waistband", "part band"];
+  const order = ["breadth", "length", "half breadth", "waistband", "part band"];
   const rank = (name: string): number => (order.indexOf(name) + order.length + 1) % (order.length + 1);
   return [...groups.values()]
     .sort((a, b) => rank(a.name) - rank(b.name))
@@ -270,6 +276,7 @@ function piecesContext(plan: Plan, pieces: Plan["layout"]["pieces"], onTape: (q:
       ...group,
       count: String(group.count),
       ofEstimate: estimated && /breadth|placket|^whole width$|^piece$|^narrow strip$/.test(group.name),
+      acrossEstimate: estimated && group.name === "length",
     }));
 }
 

@@ -3,7 +3,7 @@ import type { Recipe, Setting } from "../recipe/recipe.ts";
 import { countedRows, FEW } from "../solve/evidence.ts";
 import type { Plan } from "../solve/plan.ts";
 
-const SET_WORDS: Readonly<Record<Setting, string>> = {
+export const SET_WORDS: Readonly<Record<Setting, string>> = {
   gauged: "gauged all round",
   "flat-front-gauged": "plain in front, gauged elsewhere",
   "pleated-gauged-back": "pleated, gauged behind",

@@ -21,6 +21,8 @@ import { gaugedToOpening, hasLonger, isFinest } from "./gauging-flags.ts";
 import { liningFlags } from "./lining.ts";
 import { paceWords } from "./made-hours.ts";
 import { openingOnFace, seamsInPleats } from "./pleat-words.ts";
+import { runFlags } from "./run.ts";
+import { sheetFlags } from "./sheet-context.ts";
 import { trimFlags } from "./trims.ts";
 
 /** 4 lb in grams: under it a skirt is light enough for any band (common practice). */
@@ -124,8 +126,7 @@ export function flagsOf(plan: Plan) {
     over: wearer.over !== undefined,
     fibre: cloth.fibre !== undefined,
     shrinks: !isZero(cloth.shrinkage),
-    repeatAcross: cloth.repeat?.across !== undefined,
-    repeatDown: cloth.repeat?.down !== undefined,
+    ...runFlags(plan),
     onePiece: attach.band.from === "one-piece",
     facedBand: attach.band.from === "faced",
     waistband: attach.to === "waistband",
@@ -150,7 +151,6 @@ export function flagsOf(plan: Plan) {
     ...trimFlags(plan),
     ...liningFlags(plan),
     oneWay: cloth.oneWay,
-    seamsMeet: cloth.repeat?.match === true,
     dominant: cloth.repeat?.match === true && cloth.repeat.dominant !== undefined,
     dominantAtBack: isWhole(half(quantity("repeat.between"), quantity("breadths.count"))),
     cfSeam: plan.seams.some(({ station }) => isZero(station)),
@@ -161,6 +161,7 @@ export function flagsOf(plan: Plan) {
     costNotions: plan.values.has("cost.notions"),
     costWork: plan.values.has("cost.workLow"),
     ...evidenceFlags(plan),
+    ...sheetFlags(plan),
     remainder: sections.some(({ remainder }) => !isZero(remainder)),
     evenTurnDown: balance.every(
       ({ turnDown }) => balance[0] !== undefined && compare(turnDown, balance[0].turnDown) === 0,

@@ -3,6 +3,7 @@ import { wholeTitle } from "../recipe/recipe.ts";
 import type { Plan } from "../solve/plan.ts";
 import { chaptersOf } from "./chapters.ts";
 import { escapeMarkdown } from "./escape.ts";
+import { sheetsOf } from "./sheet-list.ts";
 import { renderChapter } from "./template/chapter.ts";
 import type { Context } from "./template/evaluate.ts";
 
@@ -19,7 +20,12 @@ export function writeChapters(plan: Plan, context: Context): ChapterText[] {
 
 /** The whole booklet as one Markdown text: the title, then the chapters. */
 export function joinChapters(plan: Plan, chapters: readonly ChapterText[]): string {
-  return [`# ${escapeMarkdown(wholeTitle(plan.recipe))}`, ...chapters.map(({ markdown }) => markdown)]
+  const sheets = sheetsOf(plan.recipe).map(({ file, title }) => `- [${title}](${file})`);
+  return [
+    `# ${escapeMarkdown(wholeTitle(plan.recipe))}`,
+    ...(sheets.length > 0 ? [sheets.join("\n")] : []),
+    ...chapters.map(({ markdown }) => markdown),
+  ]
     .join("\n\n")
     .concat("\n");
 }

@@ -1,5 +1,6 @@
 /** What to buy and have ready, with amounts from the plan. Thread is a supply, scissors a tool (schema.org HowTo). */
 import type { Plan } from "../solve/plan.ts";
+import { isAlong } from "../solve/run.ts";
 import { isEstimated, SHORT_MARK } from "./estimates.ts";
 import { addLinings } from "./lining.ts";
 import { marked } from "./marks.ts";
@@ -23,7 +24,7 @@ export function notionsOf(plan: Plan): Notion[] {
       thing: recipe.cloth.name,
       amount: `${value("cloth.buy")}, ${value("cloth.width")} wide${isEstimated(plan) ? SHORT_MARK : ""}`,
       where: [
-        `breadths, ${recipe.attach.to === "bodice-edge" ? "" : "band, "}${recipe.attach.piping ? "piping, " : ""}${facing ? "facing, " : ""}placket`,
+        `${isAlong(recipe) ? "lengths" : "breadths"}, ${recipe.attach.to === "bodice-edge" ? "" : "band, "}${recipe.attach.piping ? "piping, " : ""}${facing ? "facing, " : ""}placket`,
         ...trimsOfCloth(plan),
       ].join(", "),
       kind: "supply",

@@ -16,6 +16,7 @@ import { measuresSection } from "./fields.ts";
 import { howTo } from "./howto.ts";
 import { paperHashes, paperStyles } from "./paper.ts";
 import type { OwnPart, Parts } from "./parts.ts";
+import { sheetLinks } from "./sheets.ts";
 import { nodesToHtml } from "./stringify.ts";
 
 const escapeHtml = (text: string): string =>
@@ -74,7 +75,7 @@ export function bookletPage(
       title: wholeTitle(plan.recipe),
       show: plan.recipe.show,
       metadata: howTo(plan, parts.nodes),
-      before: nodesToHtml([parts.contents]),
+      before: nodesToHtml([...sheetLinks(plan.recipe), parts.contents]),
       main,
       after: nodesToHtml([measuresSection(plan)]),
       data: pageData(plan, own, main),

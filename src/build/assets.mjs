@@ -44,6 +44,13 @@ const templateTrees = () => ofTemplates((tools, text) => tools.readTemplate(text
 const templateShapes = () =>
   ofTemplates((tools, text) => tools.compileShape(tools.readTemplate(text, { places: false })));
 
+/** The sheets of one page as shapes. No page carries them. */
+const sheetShapes = () =>
+  ofTemplates(
+    (tools, text) => tools.compileShape(tools.readTemplate(text, { places: false })),
+    `${ROOT}templates/sheets`,
+  );
+
 const sha256 = (text) => `sha256-${createHash("sha256").update(text).digest("base64")}`;
 
 /** Papers that the program prints on by itself, each with its style sheets in `src/booklet/paper`. */
@@ -144,6 +151,14 @@ async function catalogueModule() {
     .join("\n");
 }
 
+/** The sheets of one page, with their style and its checksum. */
+async function sheetsModule() {
+  const style = (await css("colours.css")) + (await css("sheets.css"));
+  const made = { style, styleHash: sha256(style) };
+  const texts = Object.entries(made).map(([name, text]) => `export const ${name} = ${JSON.stringify(text)};`);
+  return [`export const shapes = ${await sheetShapes()};`, ...texts].join("\n");
+}
+
 export function versionModule() {
   const { version } = JSON.parse(readFileSync(`${ROOT}package.json`, "utf8"));
   return `export default ${JSON.stringify(version)};`;
@@ -155,6 +170,7 @@ const MODULES = {
   "plainwork:shapes": async () => `export default ${await templateShapes()};`,
   "plainwork:page": pageModule,
   "plainwork:catalogue": catalogueModule,
+  "plainwork:sheets": sheetsModule,
   "plainwork:version": versionModule,
 };
 
@@ -162,6 +178,9 @@ const MODULES = {
 const IN_PAGE = {
   ...MODULES,
   "plainwork:shapes": () => "export default globalThis.plainworkChapters;",
+  "plainwork:sheets": () => {
+    throw new Error("a page carries no sheets");
+  },
   "plainwork:page": () => {
     throw new Error("the page's script cannot hold itself");
   },

@@ -4,20 +4,24 @@ import esbuild from "esbuild";
 import { assets, openFiles, ROOT } from "./assets.mjs";
 
 mkdirSync(`${ROOT}dist/open`, { recursive: true });
-const outfile = `${ROOT}dist/plainwork.cjs`;
-await esbuild.build({
-  entryPoints: [`${ROOT}src/cli.ts`],
-  outfile,
-  bundle: true,
-  minify: true,
-  platform: "node",
-  format: "cjs",
-  target: "node20",
-  legalComments: "none",
-  banner: { js: "#!/usr/bin/env node" },
-  plugins: [assets()],
-  logLevel: "warning",
-});
-chmodSync(outfile, 0o755);
+/** The first file, which answers for the program's version without reading the rest; and the rest. */
+for (const [entry, name] of [
+  ["cli", "plainwork"],
+  ["program", "program"],
+])
+  await esbuild.build({
+    entryPoints: [`${ROOT}src/${entry}.ts`],
+    outfile: `${ROOT}dist/${name}.cjs`,
+    bundle: true,
+    minify: true,
+    platform: "node",
+    format: "cjs",
+    target: "node20",
+    legalComments: "none",
+    ...(entry === "cli" ? { banner: { js: "#!/usr/bin/env node" } } : {}),
+    plugins: [assets()],
+    logLevel: "warning",
+  });
+chmodSync(`${ROOT}dist/plainwork.cjs`, 0o755);
 // Apart, so that no other command reads them.
 for (const [name, text] of Object.entries(await openFiles())) writeFileSync(`${ROOT}dist/open/${name}`, text);

@@ -4,6 +4,7 @@ import { bundled, ROOT } from "./assets.mjs";
 
 const folder = `${ROOT}src/recipe/`;
 const { renewed } = await bundled("src/recipe/reference/readme.ts");
-const { jsonSchema } = await bundled("src/recipe/reference/json-schema.ts");
+const { jsonSchema, originalSchema } = await bundled("src/recipe/reference/json-schema.ts");
 writeFileSync(`${folder}README.md`, renewed(readFileSync(`${folder}README.md`, "utf8")));
 writeFileSync(`${folder}recipe.schema.json`, jsonSchema());
+writeFileSync(`${folder}original/original.schema.json`, originalSchema());

@@ -1,13 +1,15 @@
 /** The pieces of the skirt in their order, opened out flat at centre front: seams, opening, pocket, to scale. */
 import { isZero, min, type Quantity, sub } from "../quantity/quantity.ts";
 import type { Breadth, Plan } from "../solve/plan.ts";
-import { dimension } from "./dimension.ts";
+import { isAlong } from "../solve/run.ts";
+import { arrow, dimension } from "./dimension.ts";
 import { Drawing } from "./drawing.ts";
 import type { Figure } from "./figure.ts";
 import { LETTERING, PICTURE } from "./language.ts";
 import { widthOf } from "./lettering.ts";
 import { pen, penOf, printer, shownOf } from "./measure.ts";
 import { type Name, nameRow } from "./row.ts";
+import { rectangle } from "./svg.ts";
 
 const LEFT = 26;
 const WIDE = PICTURE.width - 2 * LEFT;
@@ -42,6 +44,7 @@ export function drawBreadths(plan: Plan): Drawing {
   drawOutline(drawing, top, foot);
   const lines = drawLines(drawing, plan, top, foot);
   drawSeams(drawing, plan, top, foot);
+  if (isAlong(plan.recipe)) drawAlong(drawing, plan, top, foot, scale);
   drawOpenings(drawing, plan, top, scale);
   const [first] = plan.breadths.filter(
     ({ whole, from, to }) => whole && pen(from) >= 0 && pen(to) <= penOf(plan, "skirt.round"),
@@ -68,7 +71,23 @@ export function drawBreadths(plan: Plan): Drawing {
     );
   }
   if (lines) drawing.note(lines);
+  if (isAlong(plan.recipe)) drawing.note(alongWords(plan));
   return drawing;
+}
+
+/** Cloth that runs along the body: the border above the hem, and the grain's arrow across the body. */
+function drawAlong(drawing: Drawing, plan: Plan, top: number, foot: number, scale: number): void {
+  if (plan.values.has("border.above")) {
+    const hem = foot - penOf(plan, "hem.allowance") * scale;
+    const head = hem - penOf(plan, "border.head") * scale;
+    drawing.fill(
+      "border",
+      rectangle(LEFT, head, WIDE, (penOf(plan, "border.head") - penOf(plan, "border.above")) * scale),
+    );
+  }
+  const y = top + (foot - top) * 0.34;
+  arrow(drawing, { x: LEFT + WIDE / 2 - 40, y }, { x: LEFT + WIDE / 2 - 90, y }, true);
+  drawing.label("grain", { x: LEFT + WIDE / 2 - 40, y }, { sides: ["right"], leader: "never" });
 }
 
 function drawOutline(drawing: Drawing, top: number, foot: number): void {
@@ -103,6 +122,10 @@ function drawLines(drawing: Drawing, plan: Plan, top: number, foot: number): str
       );
   return `A dominant line of the pattern lies at centre front; from there ${shownOf(plan, "repeat.between")} repeats go to a breadth, ${shownOf(plan, "breadths.finished")}, and meet at every seam.`;
 }
+
+/** How the cloth lies on the body, and its border. */
+const alongWords = (plan: Plan): string =>
+  `The cloth runs along the body: its length goes round, its grain with it.${plan.values.has("border.above") ? ` The border lies ${shownOf(plan, "border.above")} to ${shownOf(plan, "border.head")} above the finished hem.` : ""}`;
 
 function drawSeams(drawing: Drawing, plan: Plan, top: number, foot: number): void {
   const across = acrossOf(plan);
@@ -144,7 +167,7 @@ function drawOpenings(drawing: Drawing, plan: Plan, top: number, scale: number):
 function namePiece(drawing: Drawing, plan: Plan, { name, from, to }: Breadth, y: number): void {
   const across = acrossOf(plan);
   const round = penOf(plan, "skirt.round");
-  const word = name === "half breadth" ? "half" : name.replace("breadth ", "");
+  const word = name === "half breadth" ? "half" : name.replace(/^(?:breadth|length) /, "");
   const [start, end] = [pen(from), pen(to)];
   const middles = start < 0 ? [end / 2, round + start / 2] : [(start + end) / 2];
   for (const middle of middles) drawing.label(word, { x: across(middle), y }, { sides: ["on"], width: 40 });

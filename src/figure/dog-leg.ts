@@ -102,12 +102,12 @@ function drawStage(drawing: Drawing, plan: Plan, half: "left" | "right", stage: 
       drawing.line("finished", [p(x(0), waist), p(x(OPENING), waist)]);
       drawing.line("body", [p(x(SIDE), top), p(x(SIDE - 8), waist)]);
       for (const out of [0, OPENING]) drawing.dot(p(x(out), waist - 4), 2.4);
-      name("hook at centre front", p(x(0), waist - 4), p(x(-SIDE - 10), waist + 22));
+      name("hook at centre front", p(x(0), waist - 4), p(x(-SIDE - 10), waist + 2), 70);
       name("hook at the corner", p(x(OPENING), waist - 4), p(x(SIDE + 30), top + 6), 66);
-      name("plain edge, over the band", p(x(OPENING / 2), waist), p(x(-SIDE - 10), waist + 54), 90);
+      name("plain edge, over the band", p(x(OPENING / 2), waist), p(x(-SIDE - 14), waist + 44), 66);
     } else {
       name("part band", p(x(OPENING / 2), waist - 2), p(x(-SIDE - 10), waist + 26));
-      name("its end, beneath the bodice", p(x(LAP), waist - 2), p(x(SIDE + 30), waist + 18), 66);
+      name("its end, hidden", p(x(LAP), waist - 2), p(x(SIDE + 28), waist + 26), 48);
     }
     name("placket hook", p(x(OPENING + 2), waist + 34), p(x(SIDE + 30), waist + 58), 60);
   }

@@ -31,6 +31,7 @@ export function drawFinished(plan: Plan): Drawing {
     drawing.note(
       "The part band lies hidden under the bodice's free front, from centre front to the opening.",
     );
+  if (plan.values.has("border.above")) drawing.note(borderWords(plan));
   const { over } = plan.recipe.wearer;
   drawing.note(
     `Hem straight, level, ${shownOf(plan, "skirt.offFloor")} off the floor all round. Lengths run down the cloth from ${edgeLine(plan)}.`,
@@ -41,6 +42,10 @@ export function drawFinished(plan: Plan): Drawing {
   noteEstimate(drawing, plan);
   return drawing;
 }
+
+/** Where the border lies, in a line. */
+const borderWords = (plan: Plan): string =>
+  `Thin level lines: the border, ${shownOf(plan, "border.above")} to ${shownOf(plan, "border.head")} above the hem.`;
 
 /** How the fullness is set, from centre front back, in a line. */
 function fullnessWords(plan: Plan): string {

@@ -52,9 +52,11 @@ export function drawBites(drawing: Drawing, plan: Plan, stretch: Stretch): void 
   const row = fold + pen(plan.rows[0] as Quantity) * scale;
   const size = (from: number, to: number): Quantity =>
     sub(section.marks[to] as Quantity, section.marks[from] as Quantity);
+  // Of a short section another bite is measured, so that its words stand clear of those of the pleat.
+  const inside = pleats > 4 ? 5 : 2 * Math.ceil(pleats / 2) - 1;
   const measures: readonly (readonly [number, number, string])[] = [
     [0, 1, "outside"],
-    [5, 6, "inside"],
+    [inside, inside + 1, "inside"],
     [2 * pleats - 2, 2 * pleats, "one pleat"],
   ];
   for (const [from, to, words] of measures) {

@@ -30,26 +30,28 @@ const v = (x: number, y: number): Point => ({ x, y });
 export function drawHem(plan: Plan): Drawing {
   const drawing = new Drawing("hem");
   const faced = plan.recipe.skirt.hem.kind === "faced";
+  const woven = plan.recipe.skirt.hem.edge === "selvedge";
   const { braid } = plan.recipe.skirt;
   drawing.heading("Section through the hem. Inside at the left, outside at the right, waist upwards.");
   drawing.note(
-    `The layers lie close; they are drawn apart, and far thicker than they are. Heights are in proportion${faced ? ", but for the roll of the seam" : ""}${braid ? `${faced ? " and" : ", but for"} what shows of the braid` : ""}.`,
+    `The layers lie close; they are drawn apart, and far thicker than they are. Heights are in proportion${faced ? (woven ? ", but for what the selvedge stands below the facing" : ", but for the roll of the seam") : ""}${braid ? `${faced ? " and" : ", but for"} what shows of the braid` : ""}.`,
   );
   const top = drawing.bottom + 14;
   const edge = top + ABOVE + TALL;
   const scale = TALL / penOf(plan, "skirt.hem.depth");
-  drawing.line("cloth", [v(SKIRT, top), v(SKIRT, edge - 7)]);
+  drawing.line("cloth", [v(SKIRT, top), v(SKIRT, woven ? edge : edge - 7)]);
   drawing.line("break", torn(v(SKIRT - 10, top), v(SKIRT + 10, top)));
   const right = { x: SKIRT + 2, width: 110 };
   drawing.label(plan.recipe.garment, v(SKIRT, top + 26), { sides: ["right"], gap: 8, leader: "never" });
-  drawing.label("hem edge: a fold along one thread", v(SKIRT - 2, edge), {
+  drawing.label(woven ? "hem edge: the selvedge" : "hem edge: a fold along one thread", v(SKIRT - 2, edge), {
     stand: v(right.x + 16, edge - 8),
     sides: ["right"],
     width: right.width,
     leader: "always",
   });
   drawBacking(drawing, plan, { top, edge, scale });
-  if (faced) drawFaced(drawing, plan, edge, scale);
+  if (woven) drawWoven(drawing, plan, edge, scale);
+  else if (faced) drawFaced(drawing, plan, edge, scale);
   else drawTurned(drawing, plan, edge, scale);
   drawing.settle();
   drawing.note(words(plan));
@@ -103,6 +105,50 @@ function drawFaced(drawing: Drawing, plan: Plan, edge: number, scale: number): v
     width: 110,
     leader: "always",
   });
+}
+
+/** The selvedge is the hem edge; the facing lies flat inside it, both its edges turned in. */
+function drawWoven(drawing: Drawing, plan: Plan, edge: number, scale: number): void {
+  const seam = penOf(plan, "skirt.seam") * scale;
+  const facing = SKIRT - CLOSE - apart(plan);
+  const inner = facing + 5;
+  const foot = edge - ROLL;
+  const head = foot - penOf(plan, "skirt.hem.depth") * scale;
+  drawing.line("cloth", [
+    v(inner, foot - seam),
+    v(inner, foot - 3),
+    ...arc(v((facing + inner) / 2, foot - 3), (inner - facing) / 2, 3, 0, 180),
+    v(facing, head + 3),
+    ...arc(v((facing + inner) / 2, head + 3), (inner - facing) / 2, 3, 180, 360),
+    v(inner, head + seam),
+  ]);
+  hemStitch(drawing, plan, facing, head + 5);
+  drawing.line("thread", [v(facing - 5, foot - 5), v(SKIRT - 2, foot - 5)]);
+  if (plan.recipe.skirt.braid) drawBraid(drawing, plan, facing - 8, edge);
+  const left = facing - (plan.recipe.skirt.braid ? 30 : 18) - beside(plan);
+  extension(drawing, v(facing, head), v(left - 24, head));
+  extension(drawing, v(facing, foot), v(left - 24, foot));
+  dimension(drawing, v(left - 20, head), v(left - 20, foot), `depth ${shownOf(plan, "skirt.hem.depth")}`, {
+    sides: ["left"],
+    width: 60,
+  });
+  drawing.label(`edges turned in ${shownOf(plan, "skirt.seam")}`, v(inner, head + seam), {
+    stand: v(SKIRT + 18, head + 30),
+    sides: ["right"],
+    width: 110,
+    leader: "always",
+  });
+  nameInner(drawing, plan, "facing", v(facing, (head + foot) / 2));
+  drawing.label(
+    `facing hemmed to the selvedge, ${hemRules(plan).roll} above its edge`,
+    v(facing - 4, foot - 5),
+    {
+      stand: v(left - 62, edge + 18),
+      sides: ["on"],
+      width: 124,
+      leader: "always",
+    },
+  );
 }
 
 /** The cloth turns up by the hem's depth, its raw edge turned in. */
@@ -168,14 +214,16 @@ function drawBacking(
     name("interlining", v(SKIRT - 6, top + 8), top + 6);
   }
   if (!behind) return;
-  const y = interlining ? top + 24 : top + 8;
+  // What is named behind it stands up beyond the lining, so that no pointer crosses it.
+  const begin = interlining ? top + 16 : top;
+  const y = begin + 8;
   const own = SKIRT - apart(plan);
   if (behind.to === "separate") {
     const x = own - 2 * CLOSE - (skirt.braid ? 30 : 16);
     const foot = edge - Math.max(penOf(plan, "lining.shorter") * scale, 6);
     const head = foot - Math.max(penOf(plan, "lining.hem") * scale, 10);
     drawing.line("lining", [
-      v(x, top),
+      v(x, begin),
       v(x, foot - 4),
       ...arc(v(x + 3.5, foot - 4), 3.5, 4, 180, 0),
       v(x + 7, head),
@@ -186,10 +234,10 @@ function drawBacking(
   const x = SKIRT - 12;
   drawing.line(
     "lining",
-    skirt.hem.kind === "turned"
-      ? [v(x, top), v(x, edge - 4)]
+    skirt.hem.kind === "turned" || skirt.hem.edge === "selvedge"
+      ? [v(x, begin), v(x, edge - 4)]
       : [
-          v(x, top),
+          v(x, begin),
           v(x, edge - 5),
           v(own + 5, edge - 5),
           v(own + 5, edge - ROLL - penOf(plan, "skirt.seam") * scale),
@@ -235,17 +283,21 @@ function drawBraid(drawing: Drawing, plan: Plan, x: number, edge: number): void 
 
 /** What the figure says in words. */
 function words(plan: Plan): string {
-  const { kind } = plan.recipe.skirt.hem;
+  const { kind, edge } = plan.recipe.skirt.hem;
   const braid = plan.recipe.skirt.braid
     ? ` The braid is sewn along its upper edge through the ${kind === "faced" ? "facing" : "turned-up layer"} only.`
     : "";
   const behind = plan.recipe.lining;
   const lined =
     behind && behind.to !== "separate"
-      ? kind === "faced"
+      ? kind === "faced" && edge === "cut"
         ? " The lining's lower edge is caught in the same seam."
-        : " The lining ends in the fold."
+        : edge === "selvedge"
+          ? " The lining ends under the facing."
+          : " The lining ends in the fold."
       : "";
+  if (edge === "selvedge")
+    return `The selvedge is the hem edge, as it is woven: nothing is turned up. The facing, cut ${shownOf(plan, "facing.depth")} deep, lies flat inside, both edges turned in by ${shownOf(plan, "skirt.seam")}.${lined}${braid}`;
   if (kind === "faced")
     return `The facing, cut ${shownOf(plan, "facing.depth")} deep, hangs on a seam of ${shownOf(plan, "skirt.seam")} that lies ${hemRules(plan).roll} up inside, so that it does not show.${lined}${braid}`;
   return `${shownOf(plan, "hem.allowance")} is turned up in all: the depth of ${shownOf(plan, "skirt.hem.depth")} and the turn-in of ${shownOf(plan, "skirt.hem.turnIn")}.${lined}${braid}`;
@@ -253,9 +305,12 @@ function words(plan: Plan): string {
 
 export function hem(plan: Plan): Figure {
   const faced = plan.recipe.skirt.hem.kind === "faced";
-  const what = faced
-    ? `From outside to inside: the ${plan.recipe.garment}'s cloth, folded at the hem edge, its turning, the facing's turning, the facing with its top turned in`
-    : "The cloth folded up to the inside at the hem edge, its raw edge turned in at the top";
+  const what =
+    plan.recipe.skirt.hem.edge === "selvedge"
+      ? `From outside to inside: the ${plan.recipe.garment}'s cloth, ending in its selvedge, and the facing, its upper and lower edges turned in`
+      : faced
+        ? `From outside to inside: the ${plan.recipe.garment}'s cloth, folded at the hem edge, its turning, the facing's turning, the facing with its top turned in`
+        : "The cloth folded up to the inside at the hem edge, its raw edge turned in at the top";
   return drawHem(plan).finish(
     "Section through the hem",
     `${what}${plan.recipe.skirt.braid ? `, and inside it the braid, which stands ${hemRules(plan).braid} below the edge` : ""}. ${words(plan)}`,

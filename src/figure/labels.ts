@@ -194,7 +194,7 @@ export class Labels {
     const under = (x: number, down: number): Candidate =>
       this.graded(wish, { x, y: foot + down * height, width, height }, false);
     const middle = wish.at.x - width / 2;
-    for (let down = 0; down < 4; down += 1) {
+    for (let down = 0; down < 12; down += 1) {
       for (const off of ASIDE) {
         const candidate = under(middle + off, down);
         if (candidate.grade !== TAKEN) return candidate;

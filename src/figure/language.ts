@@ -76,7 +76,7 @@ export const LINES: Readonly<Record<LineKind, LineStyle>> = {
   break: line(0.8),
 };
 
-export type Filling = "wrong" | "waste" | "turn-down" | "wall" | "hollow";
+export type Filling = "wrong" | "border" | "waste" | "turn-down" | "wall" | "hollow";
 
 interface FillStyle {
   readonly words: string;
@@ -95,6 +95,12 @@ const stroke = (d: string, width: number): Attributes => ({
 /** Every filling, as a small repeated pattern. */
 export const FILLINGS: Readonly<Record<Filling, FillStyle>> = {
   wrong: { words: "wrong side of the cloth", size: 6, turn: 45, marks: [stroke("M0 3H6", 0.5)] },
+  border: {
+    words: "border of the cloth",
+    size: 4,
+    turn: 0,
+    marks: [stroke("M2 1V3", 0.7), stroke("M0 0.5H4", 0.4)],
+  },
   waste: {
     words: "cloth left over",
     size: 7,

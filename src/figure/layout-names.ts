@@ -3,8 +3,9 @@ import { equal } from "../quantity/quantity.ts";
 import type { Piece, Plan } from "../solve/plan.ts";
 import type { Drawing } from "./drawing.ts";
 import { LETTERING } from "./language.ts";
+import { borderIn, hasLevels, isRoundPiece, NUMBERS } from "./layout-lines.ts";
 import { linesOf, widestWord, widthOf } from "./lettering.ts";
-import { printer } from "./measure.ts";
+import { pen, printer } from "./measure.ts";
 import { type ColumnName, nameColumn } from "./name-column.ts";
 
 /** From the cloth to the names beside it, and to where their leaders bend; how far within its edge a piece is pointed at. */
@@ -124,13 +125,19 @@ const sizeOf = (plan: Plan, { width, length }: Piece): string => {
 /** Writes name and size into a piece if there is room, clear of its arrow. */
 function nameInside(drawing: Drawing, plan: Plan, { piece, x, y, width, length }: Laid): boolean {
   const size = LETTERING.small;
-  const room = width - 8;
+  const beside = borderIn(plan, piece) * (width / pen(piece.width));
+  const room = width - beside - 8 - (hasLevels(plan) && isRoundPiece(piece) ? 2 * NUMBERS : 0);
   const texts = [piece.name, sizeOf(plan, piece)];
   const words = texts.flatMap((text) => linesOf(text, room, size));
   const height = words.length * size * LETTERING.line;
   if (texts.some((text) => widestWord(text, size) > room) || height > length - 6 || words.length > 4)
     return false;
   const wide = Math.max(...words.map((line) => widthOf(line, size)));
-  drawing.set(words, size, { x: x + (width - wide) / 2, y: y + (length - height) / 2, width: wide, height });
+  drawing.set(words, size, {
+    x: x + beside + (width - beside - wide) / 2,
+    y: y + (length - height) / 2,
+    width: wide,
+    height,
+  });
   return true;
 }

@@ -1,9 +1,19 @@
 /** The layout on the cloth, to scale: selvedges, grain, the way up, every piece with its size, what is left over. */
 import type { Layout, Piece, Plan } from "../solve/plan.ts";
+import { isAlong } from "../solve/run.ts";
 import { arrow, dimension, head } from "./dimension.ts";
 import { Drawing } from "./drawing.ts";
 import { noteEstimate } from "./estimate.ts";
 import type { Figure } from "./figure.ts";
+import {
+  borderIn,
+  drawBorder,
+  drawDominant,
+  drawLevels,
+  hasLevels,
+  isRoundPiece,
+  shadeWords,
+} from "./layout-lines.ts";
 import { type Laid, namePieces } from "./layout-names.ts";
 import { pen, printer, shownOf } from "./measure.ts";
 import { rectangle } from "./svg.ts";
@@ -12,8 +22,6 @@ import { rectangle } from "./svg.ts";
 const LEFT = 92;
 const WIDEST = 150;
 const LONGEST = 520;
-/** Lines of a pattern closer than this are not drawn. */
-const CLOSEST = 3;
 
 export interface Sheet {
   readonly top: number;
@@ -31,26 +39,43 @@ export interface OnCloth {
 export function drawLayout(plan: Plan): Drawing {
   const drawing = new Drawing("layout");
   const { recipe } = plan;
-  drawing.heading("Right side of the cloth up. The top of every breadth lies upwards.");
+  const along = isAlong(recipe);
+  const turned = plan.breadths.some((breadth) => breadth.turned);
+  drawing.heading(
+    along
+      ? "Right side of the cloth up. Hem at the left, top at the right."
+      : turned
+        ? "Right side of the cloth up. Arrows point to the top of every breadth."
+        : "Right side of the cloth up. The top of every breadth lies upwards.",
+  );
   drawing.note("To scale, one layer of cloth. Sizes are across × along the cloth.");
   const sheet = drawOnCloth(drawing, plan, {
     layout: plan.layout,
     width: "cloth.width",
     length: "cloth.length",
   });
-  const lines = drawLines(drawing, plan, sheet);
+  const at = { ...sheet, left: LEFT };
+  const lines = [
+    drawDominant(drawing, plan, at),
+    drawLevels(drawing, plan, at),
+    drawBorder(drawing, plan, at),
+  ];
   drawing.settle();
   drawScale(drawing, plan, sheet);
   const share = shownOf(plan, "cloth.waste");
-  drawing.note(`Left over: ${share} of the cloth. Grain runs along the cloth in every piece.`);
-  if (recipe.cloth.repeat?.down)
+  drawing.note(
+    `Left over: ${share} of the cloth. Grain runs along the cloth in every piece${along ? ": across the body in the lengths, which go round it, and lengthwise in the band" : ""}.`,
+  );
+  if (hasLevels(plan) && recipe.cloth.repeat?.down)
     drawing.note(
       `Every breadth begins at the same line of the pattern, which repeats every ${printer(plan).tape(recipe.cloth.repeat.down)} along the cloth; cut it to ${shownOf(plan, "breadths.cut")}.`,
     );
-  if (lines) drawing.note(lines);
+  for (const words of [...lines, shadeWords(plan)]) if (words) drawing.note(words);
   if (recipe.cloth.oneWay)
     drawing.note(
-      "The cloth runs one way: every top points the way of the arrow marked up, strips and facings too.",
+      along
+        ? "The cloth runs one way: every piece lies as it is drawn, none turned end for end."
+        : "The cloth runs one way: every top points the way of the arrow marked up, strips and facings too.",
     );
   noteEstimate(drawing, plan);
   return drawing;
@@ -66,36 +91,15 @@ export function drawOnCloth(drawing: Drawing, plan: Plan, on: OnCloth): Sheet {
   const pieces = layout.pieces.map((piece) => laid(piece, sheet));
   drawCloth(drawing, plan, on, sheet, pieces);
   for (const piece of pieces) drawing.line("cut", corners(piece), { closed: true });
-  for (const piece of pieces.filter(({ piece }) => isBreadth(piece))) drawWayUp(drawing, piece);
+  for (const piece of pieces.filter(({ piece }) => isRoundPiece(piece)))
+    drawWayUp(
+      drawing,
+      { ...piece, x: piece.x + borderIn(plan, piece.piece) * sheet.scale },
+      wayUp(plan, piece, layout),
+    );
   namePieces(drawing, plan, pieces, LEFT + pen(layout.width) * sheet.scale);
   return sheet;
 }
-
-/** Thin lines for the pattern in every breadth, where they are known and far enough apart. Returns what is to be said of them. */
-function drawLines(drawing: Drawing, plan: Plan, { top, scale }: Sheet): string | undefined {
-  const { dominant, across } = plan.recipe.cloth.repeat ?? {};
-  if (!dominant || !across || pen(across) * scale < CLOSEST) return undefined;
-  const { selvedge, width } = plan.recipe.cloth;
-  for (const piece of plan.layout.pieces.filter(isBreadth)) {
-    const [y, length] = [top + pen(piece.y) * scale, pen(piece.length) * scale];
-    for (let at = pen(selvedge) + pen(dominant); at < pen(width) - pen(selvedge); at += pen(across)) {
-      const x = LEFT + at * scale;
-      drawing.line(
-        "ease",
-        [
-          { x, y },
-          { x, y: y + length },
-        ],
-        { soft: true },
-      );
-    }
-  }
-  const { tape } = printer(plan);
-  return `Thin lines in the breadths: the dominant line of the pattern, first ${tape(dominant)} inside the left selvedge, then every ${tape(across)}.`;
-}
-
-const isBreadth = ({ name }: Piece): boolean =>
-  /^(half |narrower )?breadth|^whole width|^piece|^narrow strip/.test(name);
 
 function laid(piece: Piece, { top, scale }: Sheet): Laid {
   return {
@@ -152,19 +156,37 @@ function drawCloth(
   const grain = top + Math.min(90, length);
   arrow(drawing, { x: LEFT - 18, y: grain }, { x: LEFT - 18, y: top + 10 }, true);
   drawing.label("grain", { x: LEFT - 20, y: grain }, { sides: ["below"], leader: "never" });
-  if (!plan.recipe.cloth.oneWay || layout !== plan.layout || length < 220) return;
+  if (!plan.recipe.cloth.oneWay || isAlong(plan.recipe) || layout !== plan.layout || length < 220) return;
   arrow(drawing, { x: LEFT - 18, y: grain + 80 }, { x: LEFT - 18, y: grain + 36 });
   drawing.label("up", { x: LEFT - 18, y: grain + 80 }, { sides: ["below"], leader: "never" });
 }
 
+type Way = "up" | "down" | "right";
+
+/** Where a piece's top lies: upwards, unless it is turned or runs along the body. */
+function wayUp(plan: Plan, { piece }: Laid, layout: Layout): Way {
+  if (layout !== plan.layout) return "up";
+  if (isAlong(plan.recipe)) return "right";
+  return plan.breadths.some(({ name, turned }) => turned && name === piece.name) ? "down" : "up";
+}
+
 /** A small arrow in the corner of a breadth, towards its top. */
-function drawWayUp(drawing: Drawing, { x, y, width }: Laid): void {
+function drawWayUp(drawing: Drawing, { x, y, width, length }: Laid, way: Way): void {
   const at = x + Math.min(10, width / 4);
-  drawing.line("dimension", [
-    { x: at, y: y + 20 },
-    { x: at, y: y + 5 },
-  ]);
-  head(drawing, { x: at, y: y + 20 }, { x: at, y: y + 4 }, 6);
+  const tail =
+    way === "down"
+      ? { x: at, y: y + length - 20 }
+      : way === "up"
+        ? { x: at, y: y + 20 }
+        : { x: at, y: y + 10 };
+  const tip = {
+    up: { x: at, y: y + 4 },
+    down: { x: at, y: y + length - 4 },
+    right: { x: at + 16, y: y + 10 },
+  }[way];
+  const near = { x: tip.x - Math.sign(tip.x - tail.x), y: tip.y - Math.sign(tip.y - tail.y) };
+  drawing.line("dimension", [tail, near]);
+  head(drawing, tail, tip, 6);
 }
 
 /** A bar of known length, since a printed or shown picture has no scale of its own. */
@@ -191,6 +213,15 @@ export function drawScale(drawing: Drawing, plan: Plan, { scale }: Sheet): void 
   drawing.settle();
 }
 
+/** Which way the tops lie, in words. */
+function waysWords(plan: Plan): string {
+  if (isAlong(plan.recipe)) return "The hem of every length lies at the left, its top at the right,";
+  const turned = plan.breadths.filter((breadth) => breadth.turned).map(({ name }) => name);
+  return turned.length > 0
+    ? `All tops lie the same way but those of ${turned.join(", ")}, which are turned,`
+    : "All tops lie the same way";
+}
+
 export function layout(plan: Plan): Figure {
   const { tape } = printer(plan);
   const pieces = plan.layout.pieces.map(
@@ -198,6 +229,6 @@ export function layout(plan: Plan): Figure {
   );
   return drawLayout(plan).finish(
     "Layout on the cloth",
-    `Cloth ${shownOf(plan, "cloth.width")} wide and ${shownOf(plan, "cloth.length")} long, right side up, one layer, drawn to scale. From its beginning: ${pieces.join("; ")}. All tops lie the same way and every piece keeps the grain. ${shownOf(plan, "cloth.waste")} of the cloth is left over.`,
+    `Cloth ${shownOf(plan, "cloth.width")} wide and ${shownOf(plan, "cloth.length")} long, right side up, one layer, drawn to scale. From its beginning: ${pieces.join("; ")}. ${waysWords(plan)} and every piece keeps the grain. ${shownOf(plan, "cloth.waste")} of the cloth is left over.`,
   );
 }

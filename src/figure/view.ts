@@ -51,6 +51,8 @@ export function drawView(drawing: Drawing, plan: Plan, view: View, stand: Stand)
   for (const at of [-1, 1]) drawing.line("body", lineDown(view, stand, at, 0, 1));
   const [left, right] = [falls(view, stand, -1, 1), falls(view, stand, 1, 1)];
   drawing.line("finished", [left, right]);
+  for (const name of ["border.above", "border.head"])
+    if (plan.values.has(name)) drawBorder(drawing, plan, view, stand, name);
   drawing.line("ease", [
     { x: stand.middle - 84, y: floor },
     { x: stand.middle + 84, y: floor },
@@ -67,6 +69,12 @@ export function drawView(drawing: Drawing, plan: Plan, view: View, stand: Stand)
   });
   drawLengths(drawing, view, stand, floor);
   drawOpening(drawing, plan, view, stand);
+}
+
+/** An edge of the border, level above the hem. */
+function drawBorder(drawing: Drawing, plan: Plan, view: View, stand: Stand, name: string): void {
+  const down = 1 - penOf(plan, name) / view.hang.height;
+  drawing.line("ease", [falls(view, stand, -1, down), falls(view, stand, 1, down)], { soft: true });
 }
 
 /** What is worn beneath: an outline inside the skirt's, and the hoop's lowest steel where its height is known. */

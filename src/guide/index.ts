@@ -44,9 +44,20 @@ function pagesOf(cuts: readonly Cut[]): Cut[][] {
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
+/** Pages by the sections they were made from: a plan with a notebook's workings among its values has the same guides. */
+const KNOWN = new WeakMap<Plan["sections"], readonly (readonly Cut[])[]>();
+
+function pagesFor(plan: Plan): readonly (readonly Cut[])[] {
+  const known = KNOWN.get(plan.sections);
+  if (known) return known;
+  const pages = pagesOf(cutsOf(plan));
+  KNOWN.set(plan.sections, pages);
+  return pages;
+}
+
 /** The guides of this plan, page by page. Cheap: a page is drawn when it is asked for. */
 export function guidesOf(plan: Plan): readonly Guide[] {
-  const pages = pagesOf(cutsOf(plan));
+  const pages = pagesFor(plan);
   return pages.map((cuts, i) => {
     const name = `guide-${i + 1}`;
     const title = capital([...new Set(cuts.map(({ group }) => group))].join("; "));

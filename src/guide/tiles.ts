@@ -67,12 +67,25 @@ function joinsNear(gaps: readonly Gap[], length: Quantity, n: number): Quantity[
   return Array.from({ length: n - 1 }, (_, k) => {
     const wish = div(mul(length, plain(k + 1)), plain(n));
     const away = (gap: Gap): Quantity => abs(sub(gap.at, wish));
-    return gaps
-      .filter((gap) => !less(reach, away(gap)))
-      .reduce((best, gap) =>
-        more(gap.size, best.size) || (!less(gap.size, best.size) && less(away(gap), away(best))) ? gap : best,
-      ).at;
+    const near = gaps.slice(firstFrom(gaps, sub(wish, reach)), firstFrom(gaps, add(wish, reach), more));
+    return near.reduce((best, gap) =>
+      more(gap.size, best.size) || (!less(gap.size, best.size) && less(away(gap), away(best))) ? gap : best,
+    ).at;
   });
+}
+
+const notLess = (a: Quantity, b: Quantity): boolean => !less(a, b);
+
+/** The first of the gaps, which come in order, that lies at a place or after it; with `more` only after it. */
+function firstFrom(gaps: readonly Gap[], place: Quantity, is = notLess): number {
+  let low = 0;
+  let high = gaps.length;
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (is((gaps[middle] as Gap).at, place)) high = middle;
+    else low = middle + 1;
+  }
+  return low;
 }
 
 /** A cut at every full length; a hair before it, should a mark stand there. */

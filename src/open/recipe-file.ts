@@ -2,7 +2,7 @@
 import { createHash } from "node:crypto";
 import { readdirSync, readFileSync, rmSync, statSync } from "node:fs";
 import { basename, dirname, join } from "node:path";
-import { LARGEST_TEXT } from "../shelf/texts.ts";
+import { LARGEST_RECIPE } from "../recipe/limits.ts";
 import { alone, newFile, replaceFile, sweep } from "./atomic.ts";
 
 /** A version of the recipe. */
@@ -36,7 +36,7 @@ export class RecipeFile {
   /** The version on the disk; undefined where there is none, or none that can be read as text. */
   read(): Version | undefined {
     try {
-      if (statSync(this.path).size > LARGEST_TEXT) return undefined;
+      if (statSync(this.path).size > LARGEST_RECIPE) return undefined;
       const bytes = readFileSync(this.path);
       const text = new TextDecoder("utf-8", { fatal: true, ignoreBOM: true }).decode(bytes);
       return { text, checksum: checksumOf(bytes) };

@@ -2,8 +2,8 @@
 import { createServer, type IncomingMessage, type Server, type ServerResponse } from "node:http";
 import type { AddressInfo } from "node:net";
 import { basename, dirname } from "node:path";
+import { LARGEST_RECIPE } from "../recipe/limits.ts";
 import type { Project } from "../shelf/find.ts";
-import { LARGEST_TEXT } from "../shelf/texts.ts";
 import type { World } from "../shelf/world.ts";
 import { readBeside, readPhotograph } from "./beside.ts";
 import { judge, newSecret } from "./guard.ts";
@@ -15,7 +15,7 @@ import { watchProject } from "./watch.ts";
 import { type Asset, readWish } from "./wish.ts";
 
 /** Any letter may be written with six characters in JSON. */
-const LARGEST_WISH = 6 * LARGEST_TEXT + 10_000;
+const LARGEST_WISH = 6 * LARGEST_RECIPE + 10_000;
 
 export interface Opened {
   /** Where the page is, secret included. */
@@ -153,7 +153,7 @@ class Site {
       refuse(asked, answer, 404, NOT_HERE);
       return;
     }
-    const wish = await readWish(asked, LARGEST_WISH, LARGEST_TEXT);
+    const wish = await readWish(asked, LARGEST_WISH, LARGEST_RECIPE);
     if ("refused" in wish) {
       refuse(asked, answer, wish.refused, wish.why);
       return;

@@ -1,9 +1,10 @@
 /** The record's section: what is said of the whole, times and notes gathered, the file out and back. */
+
+import { LARGEST_RECORD, LONGEST_ENTRY } from "../recipe/limits.ts";
 import type { Kept } from "./kept.ts";
-import { LONGEST_TEXT } from "./kept.ts";
 import { madeFields, madeWords } from "./made-fields.ts";
 import { button, labelled, make } from "./make.ts";
-import { LARGEST_RECORD, readRecord, recordText } from "./record.ts";
+import { readRecord, recordText } from "./record.ts";
 import { say } from "./say.ts";
 import type { Store } from "./store.ts";
 import { spoken } from "./time.ts";
@@ -83,7 +84,7 @@ export class Diary {
 
   private said(name: string, words: string, long: boolean): HTMLElement {
     const { document, store } = this;
-    const given = { id: `said-${name}`, maxlength: String(LONGEST_TEXT), autocomplete: "off" };
+    const given = { id: `said-${name}`, maxlength: String(LONGEST_ENTRY), autocomplete: "off" };
     const field = long
       ? make(document, "textarea", { ...given, rows: "3" })
       : make(document, "input", { ...given, type: "text" });

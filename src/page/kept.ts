@@ -1,5 +1,7 @@
 /** What a reader enters in a booklet: kept in the browser, printed, and given out as a record. */
 
+import { LONGEST_ENTRY, MOST_ENTRIES } from "../recipe/limits.ts";
+
 /** Units to read in; "" is the recipe's own. */
 export type Units = "" | "in" | "cm";
 
@@ -33,10 +35,6 @@ export const NOTHING_KEPT: Kept = {
   large: false,
 };
 
-/** Longest text of one entry, and most entries of one kind, that are taken in. */
-export const LONGEST_TEXT = 20_000;
-const MOST_ENTRIES = 2000;
-
 const isBlock = (value: unknown): value is Record<string, unknown> =>
   typeof value === "object" && value !== null && !Array.isArray(value);
 
@@ -48,7 +46,8 @@ function entries<T>(value: unknown, fits: (one: unknown) => one is T): Record<st
   return Object.fromEntries(kept);
 }
 
-const isText = (value: unknown): value is string => typeof value === "string" && value.length <= LONGEST_TEXT;
+const isText = (value: unknown): value is string =>
+  typeof value === "string" && value.length <= LONGEST_ENTRY;
 const isSeconds = (value: unknown): value is number =>
   typeof value === "number" && Number.isFinite(value) && value >= 0 && value < 1e8;
 

@@ -4,9 +4,6 @@ import { type Kept, NOTHING_KEPT, readKept } from "./kept.ts";
 /** The record's own format. */
 export const RECORD_FORMAT = 1;
 
-/** Larger files are not read. */
-export const LARGEST_RECORD = 2 * 1024 * 1024;
-
 /** The text of a record.json, saved on a day (2026-11-25). */
 export function recordText(garment: string, kept: Kept, date: string): string {
   const { notebook, changes, ticked, notes, seconds, said } = kept;

@@ -1,11 +1,9 @@
 /** What a formula can calculate: arithmetic, comparisons, and the functions of the grammar. */
 import { diagonal } from "./diagonal.ts";
 import { FormulaError } from "./formula-error.ts";
+import { MOST_BITS } from "./limits.ts";
 import * as q from "./quantity.ts";
 import { type Rounding, roundTo } from "./tape.ts";
-
-/** A result whose numerator or denominator passes this many bits is refused. */
-export const MOST_BITS = 4096;
 
 export type Result = q.Quantity | boolean;
 

@@ -9,10 +9,8 @@ import { FormulaError } from "./formula-error.ts";
 import { ARITHMETIC, bounded, FUNCTIONS, type Result } from "./formula-functions.ts";
 import { type Literals, takeLiterals } from "./formula-literals.ts";
 import { type ParsedNode, parseFormula } from "./formula-parser.ts";
+import { DEEPEST_FORMULA, LONGEST_FORMULA } from "./limits.ts";
 import * as q from "./quantity.ts";
-
-export const LONGEST_FORMULA = 500;
-export const DEEPEST_FORMULA = 40;
 
 export { FormulaError } from "./formula-error.ts";
 export type { Result } from "./formula-functions.ts";

@@ -1,4 +1,5 @@
 /** Reads quantities as a maker writes them: `26 1/2 in`, `26½"`, `2 ft 2 1/2 in`, `67.3 cm`, `3 nails`. */
+import { MOST_DIGITS } from "./limits.ts";
 import { type Dim, type Fraction, fraction, LENGTH, PLAIN, type Quantity, quantity } from "./quantity.ts";
 import { formsOf, UNITS } from "./units.ts";
 
@@ -6,9 +7,6 @@ import { formsOf, UNITS } from "./units.ts";
 export type Reading =
   | { readonly ok: true; readonly value: Quantity }
   | { readonly ok: false; readonly error: string; readonly at: number; readonly hint?: string };
-
-/** Numbers longer than this are refused: no tape reads them, and huge ones cost time. */
-export const MOST_DIGITS = 12;
 
 // biome-ignore format: one table
 const VULGAR: Record<string, string> = {

@@ -1,7 +1,18 @@
 /** The typed recipe out of the front matter with every default filled in. */
 import { toCount } from "../quantity/quantity.ts";
 import { aTenth } from "./given.ts";
-import type { Attach, Cloth, Fullness, Hoop, Recipe, Skirt, WaistToFloor, Wearer, Work } from "./recipe.ts";
+import type {
+  Attach,
+  Cloth,
+  Commission,
+  Fullness,
+  Hoop,
+  Recipe,
+  Skirt,
+  WaistToFloor,
+  Wearer,
+  Work,
+} from "./recipe.ts";
 import type { Filled } from "./schema/recipe.ts";
 import { tidy } from "./tidy.ts";
 
@@ -28,6 +39,9 @@ export function buildRecipe(filled: Filled): Measured {
     attach: attachOf(filled.attach),
     work: workOf(filled.work),
     measureYourOwn: filled.publish?.["measure-your-own"],
+    commission:
+      filled.publish?.commission === false ? undefined : filled.commission && commissionOf(filled.commission),
+    lesson: filled.publish?.class === false ? undefined : filled.class,
   });
 }
 
@@ -57,11 +71,22 @@ function clothOf(cloth: Filled["cloth"]): Cloth {
   const repeat = cloth.repeat && tidy({ ...plainRepeat, linesLost });
   const tenfold = cloth["ten-layers"];
   const thickness = cloth.thickness ?? (tenfold && aTenth(tenfold));
+  const { border } = cloth;
   return tidy({
     name,
     fibre,
     sheer,
     oneWay: cloth["one-way"],
+    shaded: cloth.shaded,
+    border:
+      border &&
+      tidy({
+        depth: border.depth,
+        edge: border.edge,
+        at: border.at,
+        fromEdge: border["from-edge"] ?? selvedge,
+        aboveHem: border["above-hem"],
+      }),
     width,
     selvedge,
     thickness,
@@ -72,15 +97,17 @@ function clothOf(cloth: Filled["cloth"]): Cloth {
 }
 
 function skirtOf(skirt: Filled["skirt"]): Skirt {
-  const { breadths, round, seam, braid, placket, pocket, tucks, flounces } = skirt;
-  const { kind, depth, cloth } = skirt.hem;
+  const { run, lengths, breadths, round, seam, braid, placket, pocket, tucks, flounces } = skirt;
+  const { kind, depth, cloth, edge } = skirt.hem;
   return tidy({
+    run,
+    lengths: run === "along" ? lengths : undefined,
     breadths,
     round,
     centreFront: skirt["centre-front"],
     seam,
     offFloor: skirt["off-floor"],
-    hem: { kind, depth, cloth },
+    hem: { kind, depth, cloth, edge: run === "along" && kind === "faced" ? edge : "cut" },
     braid,
     turnDown: skirt["turn-down"],
     placket,
@@ -102,6 +129,7 @@ function fullnessOf(fullness: Filled["fullness"]): Fullness {
     firstRow: fullness["first-row"],
     betweenRows: fullness["between-rows"],
     pleatsPerInch: fullness["pleats-per-inch"],
+    pleatsAsWished: fullness["pleats-as-wished"],
     finestBite: fullness["finest-bite"],
     deepestPitch: fullness["deepest-pitch"],
     followRepeat: fullness["follow-repeat"],
@@ -139,3 +167,8 @@ function attachOf(attach: Filled["attach"]): Attach {
 }
 
 const workOf = ({ rates, price }: Filled["work"]): Work => tidy({ rates, price });
+
+function commissionOf(commission: NonNullable<Filled["commission"]>): Commission {
+  const { use, brings, deposit, "hem-within": hemWithin, "waist-within": waistWithin } = commission;
+  return tidy({ use, brings, deposit, hemWithin, waistWithin });
+}

@@ -23,6 +23,9 @@ export function commentedRecipe(answers: Answers): string {
   return ["---", ...INTRODUCTION, ...lines, "", ...BELOW, "---", ""].join("\n");
 }
 
+/** Lines of every key of a schema, commented out with its default or an example. */
+export const commentedKeys = (schema: AnySchema): string[] => blockLines(schema, "", new Map()).map(remarked);
+
 const INTRODUCTION = [
   "# Every length has its unit: 26 1/2 in, 67.3 cm, 2 ft 2 1/2 in. What stands behind a # is not read. To set a key of your",
   "# own, take its # and the space behind it away; what is written there is the usual value, or an example.",

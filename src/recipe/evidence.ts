@@ -2,6 +2,7 @@
 import { nearest } from "../quantity/nearest.ts";
 import { type CsvCell, readCsv } from "./csv.ts";
 import { COLUMNS, type Column, rowOf } from "./evidence-row.ts";
+import { MOST_EVIDENCE } from "./limits.ts";
 import { Source } from "./lines.ts";
 import type { Message } from "./message.ts";
 import { messageOf, type Problem, quoted } from "./problem.ts";
@@ -19,8 +20,6 @@ export interface ReadEvidence {
 export const EVIDENCE_FILE = "evidence.csv";
 
 const NEEDED: readonly Column[] = ["year", "set"];
-/** More rows than this are refused; no one looks at as many skirts. */
-const MOST_ROWS = 5000;
 
 /**
  * Reads the list. The first row names the columns, in any order: year and set must be there; fibre, sheer, seen and
@@ -52,10 +51,11 @@ export function readEvidence(file: string, text: string, skipBadRows = false): R
     if (!head) say(undefined, { code: "no-columns", text: "there is nothing in the list", ...COLUMN_HELP });
     return { rows: [], skipped: 0, messages };
   }
-  if (body.length > MOST_ROWS) {
-    say(body[MOST_ROWS]?.[0], {
+  if (body.length > MOST_EVIDENCE) {
+    say(body[MOST_EVIDENCE]?.[0], {
       code: "too-many",
-      text: `the list has ${body.length} rows; at most ${MOST_ROWS}`,
+      text: `the list has ${body.length} rows; at most ${MOST_EVIDENCE}`,
+      hint: "keep what is near the years you make after",
     });
     return { rows: [], skipped: 0, messages };
   }
@@ -74,11 +74,19 @@ const COLUMN_HELP = {
   hint: `write ${COLUMNS.join(",")} as the first line`,
 };
 
+/** More cells than this are no columns. */
+const MOST_COLUMNS = 50;
+
 type Say = (cell: CsvCell | undefined, problem: Problem) => void;
 
 function columnsOf(head: readonly CsvCell[], say: Say): ReadonlyMap<Column, number> | undefined {
   const places = new Map<Column, number>();
   let sound = true;
+  if (head.length > MOST_COLUMNS) {
+    const text = `the first line has ${head.length} cells; at most ${MOST_COLUMNS}`;
+    say(head[MOST_COLUMNS], { code: "too-many", text, ...COLUMN_HELP });
+    return undefined;
+  }
   head.forEach((cell, i) => {
     const name = COLUMNS.find((column) => column === cell.text.toLowerCase());
     if (name && !places.has(name)) {

@@ -1,14 +1,12 @@
 /** Declarators for fields that hold words: every field is one text in the recipe, read here into its value. */
 import * as v from "valibot";
 import { nearest } from "../quantity/nearest.ts";
+import { LONGEST_FIELD } from "./limits.ts";
 import type { Default, FieldMeta } from "./meta.ts";
 import { type Problem, quoted, type Read } from "./problem.ts";
 
 export type Field<T> = v.GenericSchema<string, T>;
 export type Options = Omit<FieldMeta, "kind">;
-
-/** No field is longer than this: what is written is a measure, a word or a line of text. */
-export const LONGEST_FIELD = 200;
 
 /** A default for inches and, where it differs, for centimetres. */
 export const byDefault = (inInches: string, inCm = inInches): readonly Default[] => [

@@ -1,10 +1,8 @@
 /** Finds the front matter: what stands between a first line `---` and the next line `---`. */
+import { LARGEST_FRONT, LARGEST_RECIPE, LONGEST_LINE } from "./limits.ts";
 import type { Source } from "./lines.ts";
 import type { Message } from "./message.ts";
 import { messageOf } from "./problem.ts";
-
-/** Front matter larger than this is refused. */
-export const MOST_BYTES = 64 * 1024;
 
 export interface FrontMatter {
   readonly text: string;
@@ -21,6 +19,11 @@ const failed = (source: Source, code: string, text: string, hint: string, offset
 /** Splits a recipe into front matter and body, or says why it cannot. A byte order mark at the start is passed over. */
 export function frontMatter(source: Source): FrontMatter | Message {
   const { text } = source;
+  const bytes = bytesOf(text, LARGEST_RECIPE);
+  if (bytes > LARGEST_RECIPE) {
+    const found = `the recipe is ${bytes} bytes long; at most ${LARGEST_RECIPE}`;
+    return failed(source, "too-large", found, "keep pictures in photos/, not in the text");
+  }
   const begin = text.startsWith("\ufeff") ? 1 : 0;
   if (text.slice(begin).trim() === "") {
     return failed(source, "empty-file", "the file is empty", "start with the line --- and then recipe: 1");
@@ -49,10 +52,24 @@ function lineEnd(text: string, from: number): number {
   return end < 0 ? text.length : end;
 }
 
+/** How many bytes a text has; where it has more characters than `most`, how many characters: it is too long either way. */
+function bytesOf(text: string, most: number): number {
+  return text.length > most ? text.length : new TextEncoder().encode(text).length;
+}
+
 function sized(source: Source, found: FrontMatter): FrontMatter | Message {
-  const { length } = found.text;
-  const bytes = length > MOST_BYTES ? length : new TextEncoder().encode(found.text).length;
-  if (bytes <= MOST_BYTES) return found;
-  const text = `the front matter has ${bytes} bytes, more than the ${MOST_BYTES} that are read`;
-  return failed(source, "too-long", text, "keep measures in it and put prose below it");
+  const bytes = bytesOf(found.text, LARGEST_FRONT);
+  if (bytes > LARGEST_FRONT) {
+    const text = `the front matter has ${bytes} bytes, more than the ${LARGEST_FRONT} that are read`;
+    return failed(source, "too-long", text, "keep measures in it and put prose below it");
+  }
+  let at = found.offset;
+  for (const line of found.text.split("\n")) {
+    if (line.length > LONGEST_LINE) {
+      const text = `this line has ${line.length} characters; at most ${LONGEST_LINE}`;
+      return failed(source, "long-line", text, "put each key on a line of its own", at);
+    }
+    at += line.length + 1;
+  }
+  return found;
 }

@@ -40,6 +40,10 @@ export interface Cloth {
   readonly sheer: boolean;
   /** Nothing may be turned end for end. */
   readonly oneWay: boolean;
+  /** Which way its colour passes from light to dark. */
+  readonly shaded?: "across" | "along";
+  /** Woven or printed along a selvedge, or along both. */
+  readonly border?: Border;
   readonly width: Quantity;
   readonly selvedge: Quantity;
   /** One layer; from `thickness`, or a tenth of `ten-layers`. */
@@ -56,6 +60,16 @@ export interface Cloth {
   };
   /** A share: 3 % is 3/100. */
   readonly shrinkage: Quantity;
+}
+
+export interface Border {
+  readonly depth: Quantity;
+  readonly edge: "one" | "both";
+  readonly at: "hem";
+  /** From the outer edge of the cloth to the border's lower edge. */
+  readonly fromEdge: Quantity;
+  /** Its lower edge above the finished hem; absent where all the ground below it is used. */
+  readonly aboveHem?: Quantity;
 }
 
 /** What lies behind the cloth. */
@@ -83,6 +97,8 @@ export interface Hem {
   readonly kind: "faced" | "turned";
   readonly depth: Quantity;
   readonly cloth: "own" | "other";
+  /** What a faced hem ends in, where the cloth runs along the body: a cut edge turned in, or the selvedge as it is. */
+  readonly edge: "cut" | "selvedge";
 }
 
 export interface Tucks {
@@ -98,6 +114,10 @@ export interface Flounces {
 }
 
 export interface Skirt {
+  /** Down the body from waist to hem, or along it, round the wearer. */
+  readonly run: "down" | "along";
+  /** Lengths joined into the round, where the cloth runs along. */
+  readonly lengths?: Quantity;
   /** Whole or half; absent when `round` is given. */
   readonly breadths?: Quantity;
   readonly round?: Quantity;
@@ -143,6 +163,8 @@ export interface Fullness {
   readonly firstRow: Quantity;
   readonly betweenRows: Quantity;
   readonly pleatsPerInch?: Quantity;
+  /** Just so many, not up to a tenth fewer. */
+  readonly pleatsAsWished?: boolean;
   readonly finestBite: Quantity;
   readonly deepestPitch: Quantity;
   readonly followRepeat: boolean;
@@ -263,6 +285,21 @@ export interface Field {
   readonly text: string;
 }
 
+/** What client and maker agree on. */
+export interface Commission {
+  readonly use?: string;
+  readonly brings?: string;
+  readonly hemWithin: Quantity;
+  readonly waistWithin: Quantity;
+  readonly deposit?: Quantity;
+}
+
+/** A sampler for every pupil of a class. */
+export interface Lesson {
+  readonly pupils: Quantity;
+  readonly sampler: Quantity;
+}
+
 export interface Recipe {
   /** Without the size; `wholeTitle` says it with it. */
   readonly title: string;
@@ -282,6 +319,10 @@ export interface Recipe {
   readonly work: Work;
   /** Is a page wanted that asks for a reader's own measures? Absent when the recipe does not say. */
   readonly measureYourOwn?: boolean;
+  /** A commission sheet is made; absent where none is asked for. */
+  readonly commission?: Commission;
+  /** A class sheet is made; absent where none is asked for. */
+  readonly lesson?: Lesson;
   /** Absent when the recipe says nothing of it and there is no list. */
   readonly evidence?: Evidence;
   /** Every measure, in the order of the recipe reference, defaults included. */

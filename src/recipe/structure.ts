@@ -23,7 +23,7 @@ export function structure(
   start: Place,
   schema: AnySchema = FRONT_MATTER,
 ): Structure {
-  const walk = new Walk(places, start);
+  const walk = new Walk(places, start, schema === FRONT_MATTER);
   return { root: walk.block(root, shapeOf(schema), ""), messages: walk.messages, meant: walk.meant };
 }
 
@@ -34,10 +34,12 @@ class Walk {
   readonly meant = new Set<string>();
   private readonly places: ReadonlyMap<string, Places>;
   private readonly start: Place;
+  private readonly isRecipe: boolean;
 
-  constructor(places: ReadonlyMap<string, Places>, start: Place) {
+  constructor(places: ReadonlyMap<string, Places>, start: Place, isRecipe: boolean) {
     this.places = places;
     this.start = start;
+    this.isRecipe = isRecipe;
   }
 
   block(block: Block, shape: Shape, path: string): Block {
@@ -93,10 +95,12 @@ class Walk {
     const inner = within(path, key);
     const near = fixed ? undefined : nearest(key, known);
     if (near !== undefined) this.meant.add(within(path, near));
-    const block = path === "" ? "the front matter" : path;
+    const block = path === "" ? (this.isRecipe ? "the front matter" : "this file") : path;
     const place = this.places.get(inner)?.key ?? this.start;
     const own = fixed ? "take it out: this is a measure of the program's own" : undefined;
-    const home = path.startsWith("sizes.") ? homeInSize(key) : homeOf(key, path);
+    const ofRecipe = path.startsWith("sizes.") ? homeInSize(key) : homeOf(key, path);
+    const home = this.isRecipe ? ofRecipe : undefined;
+    const remark = this.isRecipe ? "put the remark in the text below the front matter" : "write it as a note";
     const hint = near === undefined ? (own ?? home) : `did you mean ${near}?`;
     this.messages.push(
       messageOf(
@@ -104,7 +108,7 @@ class Walk {
           code: "unknown-key",
           text: `there is no key ${quoted(key)} in ${block}`,
           ...(near === undefined ? { expected: `one of ${known.join(", ")}` } : {}),
-          hint: hint ?? "take it out, or put the remark in the text below the front matter",
+          hint: hint ?? `take it out, or ${remark}`,
         },
         inner,
         place,

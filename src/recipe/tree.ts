@@ -1,6 +1,7 @@
 /** The front matter as a plain tree of texts, lists and blocks, with the place of every key and value. */
 import { isMap, isPair, isScalar, parseDocument, type Node as YamlNode } from "yaml";
 import type { FrontMatter } from "./front-matter.ts";
+import { DEEPEST_YAML, MOST_LISTED, MOST_NODES } from "./limits.ts";
 import type { Source } from "./lines.ts";
 import type { Message, Place } from "./message.ts";
 import { type Block, emptyBlock, type Node, within } from "./node.ts";
@@ -10,22 +11,32 @@ import { offsetsIn } from "./scalar.ts";
 import type { Places, Tree } from "./tree-type.ts";
 import { yamlMessages } from "./yaml-errors.ts";
 
-export const DEEPEST = 12;
-export const MOST_NODES = 2000;
-/** A list of entries grows with the years. */
-const MOST_LISTED = 40_000;
-
 /** Reads the YAML. Every fault is a message; what cannot be used is left out of the tree but keeps its place. */
-export function readTree(source: Source, front: FrontMatter): Tree {
+export function readTree(source: Source, front: FrontMatter, what = "the front matter"): Tree {
+  const deep = tooManyOpen(front.text);
+  if (deep !== undefined) {
+    const place = source.place(front.offset + deep, front.offset + deep + 1);
+    const message = messageOf(nestsTooDeep(what), "", place);
+    return { root: undefined, places: new Map(), messages: [message], brokenFrom: place.line };
+  }
   try {
-    return new Reader(source, front, { whole: "block", most: MOST_NODES }).read() as Tree;
+    return new Reader(source, front, { whole: "block", most: MOST_NODES, what }).read() as Tree;
   } catch (error) {
     if (!(error instanceof RangeError)) throw error;
     const place = source.place(front.offset, front.offset + 1);
-    const text = "the front matter nests too deeply to be read";
-    const message = messageOf({ code: "too-deep", text, expected: `at most ${DEEPEST} levels` }, "", place);
+    const message = messageOf(nestsTooDeep(what), "", place);
     return { root: undefined, places: new Map(), messages: [message], brokenFrom: place.line };
   }
+}
+
+/** A file that is one block of keys, with no fences round it, read as front matter is. */
+export function readFileTree(source: Source): Tree {
+  const offset = source.text.startsWith("\ufeff") ? 1 : 0;
+  return readTree(
+    source,
+    { text: source.text.slice(offset), offset, body: { text: "", line: 1 } },
+    "this file",
+  );
 }
 
 /** A file that is one YAML list, as `readTree` reads front matter: its entries, with the place of everything under `0.key`. */
@@ -36,22 +47,47 @@ export function readListTree(source: Source): {
 } {
   const offset = source.text.startsWith("\ufeff") ? 1 : 0;
   const front = { text: source.text.slice(offset), offset, body: { text: "", line: 1 } };
-  const reader = new Reader(source, front, { whole: "list", most: MOST_LISTED });
+  const deep = tooManyOpen(front.text);
+  if (deep !== undefined) {
+    const place = source.place(offset + deep, offset + deep + 1);
+    return { items: [], places: new Map(), messages: [messageOf(nestsTooDeep("this file"), "", place)] };
+  }
+  const reader = new Reader(source, front, { whole: "list", most: MOST_LISTED, what: "this file" });
   try {
     const { root, places, messages } = reader.read();
     return { items: (root as readonly Node[] | undefined) ?? [], places, messages };
   } catch (error) {
     if (!(error instanceof RangeError)) throw error;
-    const text = "this file nests too deeply to be read";
-    const problem = { code: "too-deep", text, expected: `at most ${DEEPEST} levels` };
-    return { items: [], places: new Map(), messages: [messageOf(problem, "", source.place(0, 1))] };
+    const message = messageOf(nestsTooDeep("this file"), "", source.place(0, 1));
+    return { items: [], places: new Map(), messages: [message] };
   }
+}
+
+const nestsTooDeep = (what: string): Problem => ({
+  code: "too-deep",
+  text: `${what} nests too deeply to be read`,
+  expected: `at most ${DEEPEST_YAML} levels`,
+});
+
+/** Brackets open at once, those in texts and remarks counted too, for which the YAML parser would take too long. */
+const MOST_OPEN = 100;
+
+/** Where more brackets are open than are read; undefined where there are fewer. */
+function tooManyOpen(text: string): number | undefined {
+  let open = 0;
+  for (const { 0: bracket, index } of text.matchAll(/[[\]{}]/g)) {
+    open = bracket === "[" || bracket === "{" ? open + 1 : Math.max(0, open - 1);
+    if (open > MOST_OPEN) return index;
+  }
+  return undefined;
 }
 
 /** What a file is as a whole, and how many keys and values it may hold. */
 interface Bounds {
   readonly whole: "block" | "list";
   readonly most: number;
+  /** What it is called in messages. */
+  readonly what: string;
 }
 
 class Reader {
@@ -102,7 +138,7 @@ class Reader {
   }
 
   private get what(): string {
-    return this.isList ? "this file" : "the front matter";
+    return this.bounds.what;
   }
 
   private root(contents: unknown): Node | undefined {
@@ -110,8 +146,8 @@ class Reader {
       if (this.messages.length === 0 && !this.isList) {
         this.say("", this.span(0, 1), {
           code: "empty-front-matter",
-          text: "there is nothing in the front matter",
-          hint: "start with recipe: 1, title: and the measures",
+          text: `there is nothing in ${this.what}`,
+          hint: "start with its number, its title: and the measures",
         });
       }
       return undefined;
@@ -136,11 +172,11 @@ class Reader {
     if (!node) return "";
     if (this.refused(node, path)) return undefined;
     if (isScalar(node)) return typeof node.value === "string" ? node.value : "";
-    if (depth > DEEPEST) {
+    if (depth > DEEPEST_YAML) {
       this.say(path, this.spanOf(node), {
         code: "too-deep",
         text: "blocks and lists nest too deeply here",
-        expected: `at most ${DEEPEST} levels`,
+        expected: `at most ${DEEPEST_YAML} levels`,
       });
       return undefined;
     }

@@ -15,18 +15,21 @@ export type Partly<T> = T extends Quantity
       ? { readonly [Key in keyof T]?: Partly<T[Key]> | undefined }
       : T;
 
-export interface Values {
+export interface Values<T = Filled> {
   /** Present only when every text could be read. */
-  readonly filled?: Filled;
+  readonly filled?: T;
   /** What could be read, for rules between keys. */
-  readonly partly: Partly<Filled>;
+  readonly partly: Partly<T>;
   readonly problems: readonly { readonly path: string; readonly problem: Problem }[];
 }
 
 /** Reads a tree that structure.ts has cleaned; what it found missing is not told again. */
-export function readValues(root: Block): Values {
-  const result = v.safeParse(FRONT_MATTER, root);
-  if (result.success) return { filled: result.output, partly: result.output, problems: [] };
+export const readValues = (root: Block): Values => readValuesBy(FRONT_MATTER, root);
+
+/** The same by another schema. */
+export function readValuesBy<T>(schema: v.GenericSchema<unknown, T>, root: Block): Values<T> {
+  const result = v.safeParse(schema, root);
+  if (result.success) return { filled: result.output, partly: result.output as Partly<T>, problems: [] };
   const problems: { path: string; problem: Problem }[] = [];
   for (const issue of result.issues) {
     const keys = (issue.path ?? []).map((step) => step.key as string | number);
@@ -34,7 +37,7 @@ export function readValues(root: Block): Values {
     if (problem) problems.push({ path: keys.reduce<string>(within, ""), problem });
     drop(result.output, keys);
   }
-  return { partly: result.output as Partly<Filled>, problems };
+  return { partly: result.output as Partly<T>, problems };
 }
 
 /** Takes an unreadable value out: valibot leaves the text there. */

@@ -5,7 +5,7 @@ import { makeBooklet, type Own } from "../booklet/booklet.ts";
 import { examineRead, readAll } from "../booklet/examine.ts";
 import type { FoundFile } from "../booklet/notebook/photographs.ts";
 import type { Paces } from "../recipe/as-made/pace.ts";
-import { type Message, messageText } from "../recipe/message.ts";
+import type { Message } from "../recipe/message.ts";
 import type { Plan } from "../solve/plan.ts";
 import { carried, sealed } from "./carried.ts";
 import { examinedSizes } from "./examine-sizes.ts";
@@ -74,20 +74,29 @@ export function examined(
 const noSizes = (shown: string, only: string): string =>
   `${shown} has no sizes, so it cannot be built in size "${only}": leave --size out`;
 
+/** How a project is built. */
+export interface Building {
+  /** What prints it; without, nothing is printed. */
+  readonly printing?: Printing | undefined;
+  /** The garments beside it; one for all projects of a run. */
+  readonly neighbours?: Neighbours | undefined;
+  /** The name of the only size to build; whatever else stands in the project's folder stays as it is. */
+  readonly only?: string | undefined;
+  /** Called when all files are written, before they take their place: in which folder, and their names in it. */
+  readonly seal?: (folder: string, names: Iterable<string>, outcome: Outcome) => void;
+}
+
 /**
  * Builds a project into `out`, and prints it where a browser is given. With errors nothing is written and an older booklet
  * stays as it was; a booklet that could not be printed is whole without its PDF files. Sizes that do not work out keep the
  * booklets they had, and do not keep the others back.
  *
- * @param only the name of the only size to build; whatever else stands in the project's folder stays as it is
  */
 export function buildProject(
   world: World,
   project: Project,
   out: string,
-  printing?: Printing,
-  neighbours?: Neighbours,
-  only?: string,
+  { printing, neighbours, only, seal }: Building = {},
 ): Outcome {
   const outcome = checkProject(world, project, neighbours, only);
   const { plan, own } = outcome;
@@ -113,8 +122,9 @@ export function buildProject(
     else if (!files.has(SET_FILE)) files.set(SET_FILE, ofAll.get(SET_FILE) as string);
   }
   const printed = printing ? printAll(world, files, join(out, project.name), printing) : {};
-  placeFolder(world, out, project.name, files);
-  return { ...outcome, ...printed };
+  const done = { ...outcome, ...printed };
+  placeFolder(world, out, project.name, files, (folder) => seal?.(folder, files.keys(), done));
+  return done;
 }
 
 /** Prints every booklet that was made now, and puts the PDF files beside them. */
@@ -141,13 +151,6 @@ function printAll(
     for (const path of printed) files.delete(path);
     return { notPrinted: error.message };
   }
-}
-
-/** An outcome's messages as text, each with its place by the path the user gave. */
-export function outcomeText({ project, messages, sources }: Outcome): string {
-  return messages
-    .map((message) => messageText(atPath(message, project), sources.get(message.place?.file ?? "")))
-    .join("\n");
 }
 
 /** A message whose place names the file as the user did. */

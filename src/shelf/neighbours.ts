@@ -3,14 +3,17 @@ import { basename, dirname, join } from "node:path";
 import { AS_MADE_FILE, type AsMade } from "../recipe/as-made/as-made.ts";
 import { readAsMadeFile } from "../recipe/as-made/file.ts";
 import { type Paces, pacesOf } from "../recipe/as-made/pace.ts";
+import { LARGEST_AS_MADE } from "../recipe/limits.ts";
 import type { Message } from "../recipe/message.ts";
 import type { Project } from "./find.ts";
-import { RECIPE_FILE } from "./project-files.ts";
+import { isWithin, RECIPE_FILE } from "./project-files.ts";
 import { readText } from "./texts.ts";
 import type { World } from "./world.ts";
 
 interface Known {
   readonly name: string;
+  /** The record as it is written, or why it is not text. */
+  readonly text: string;
   /** Absent where its record cannot be read. */
   readonly asMade?: AsMade;
 }
@@ -25,10 +28,8 @@ export class Neighbours {
   }
 
   /** Rates from every other recorded garment of the folder that this project stands in; records that cannot be read are told. */
-  pacesFor({ recipe }: Project): { readonly paces: Paces; readonly messages: readonly Message[] } {
-    if (basename(recipe) !== RECIPE_FILE) return { paces: {}, messages: [] };
-    const own = dirname(recipe);
-    const others = this.known(dirname(own)).filter(({ name }) => name !== basename(own));
+  pacesFor(project: Project): { readonly paces: Paces; readonly messages: readonly Message[] } {
+    const others = this.beside(project);
     return {
       paces: pacesOf(others.flatMap(({ asMade }) => asMade ?? [])),
       messages: others.flatMap(({ name, asMade }) =>
@@ -46,6 +47,17 @@ export class Neighbours {
     };
   }
 
+  /** The records that a project's pace is reckoned from, as they are written. */
+  textsFor(project: Project): readonly string[] {
+    return this.beside(project).flatMap(({ name, text }) => [name, text]);
+  }
+
+  private beside({ recipe }: Project): readonly Known[] {
+    if (basename(recipe) !== RECIPE_FILE) return [];
+    const own = dirname(recipe);
+    return this.known(dirname(own)).filter(({ name }) => name !== basename(own));
+  }
+
   private known(folder: string): readonly Known[] {
     const before = this.folders.get(folder);
     if (before) return before;
@@ -53,10 +65,12 @@ export class Neighbours {
     const found = this.names(folder)
       .filter((name) => !name.startsWith(".") && world.kind(join(folder, name, AS_MADE_FILE)) === "file")
       .filter((name) => world.kind(join(folder, name, RECIPE_FILE)) === "file")
+      .filter((name) => isWithin(world, join(folder, name), join(folder, name, AS_MADE_FILE)))
       .map((name): Known => {
-        const text = readText(world, join(folder, name, AS_MADE_FILE), "record", "");
+        const text = readText(world, join(folder, name, AS_MADE_FILE), "record", "", LARGEST_AS_MADE);
         const asMade = typeof text === "string" ? readAsMadeFile(AS_MADE_FILE, text).asMade : undefined;
-        return asMade ? { name, asMade } : { name };
+        const known = { name, text: typeof text === "string" ? text : text.code };
+        return asMade ? { ...known, asMade } : known;
       });
     this.folders.set(folder, found);
     return found;

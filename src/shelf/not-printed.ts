@@ -1,7 +1,7 @@
 /** What is said when printing was asked and could not be done: the booklets themselves are built. */
 
 import { SETTINGS } from "./chromium.ts";
-import type { Outcome } from "./outcome.ts";
+import type { Report } from "./report.ts";
 import type { World } from "./world.ts";
 
 /** What to do where no browser prints. */
@@ -12,7 +12,7 @@ export const BY_HAND =
 export function notPrinted(
   world: World,
   browser: string | undefined,
-  outcomes: readonly Outcome[],
+  reports: readonly Report[],
 ): string | undefined {
   if (!browser) {
     const setting = SETTINGS.find((name) => world.env(name));
@@ -20,9 +20,9 @@ export function notPrinted(
       ? `built, but not printed: ${setting} names "${world.env(setting)}", and no such file is there`
       : "built, but not printed: no Chromium, nor a browser made from it, was found; install one, or let PLAINWORK_CHROMIUM name its file";
   }
-  const failed = outcomes.filter((outcome) => outcome.notPrinted);
+  const failed = reports.filter((report) => report.notPrinted);
   const [first] = failed;
   if (!first) return undefined;
-  const names = failed.map(({ project }) => project.name).join(", ");
+  const names = failed.map(({ name }) => name).join(", ");
   return `built, but not printed: ${names}: ${first.notPrinted}`;
 }

@@ -15,12 +15,15 @@ const TRIES = 100;
  * Replaces `folder` by `files`. Until the new one is complete the old one stays as it was; a folder that is not a
  * booklet is never replaced. If an earlier run was stopped between its two renames, its old booklet is put back first;
  * what else it left behind is taken away. Two runs at once leave the whole booklet of one of them.
+ *
+ * @param seal called when all files are written, with the folder they stand in; may put another one beside them
  */
 export function placeFolder(
   world: World,
   parent: string,
   name: string,
   files: ReadonlyMap<string, string | Uint8Array>,
+  seal?: (folder: string) => void,
 ): void {
   const target = join(parent, name);
   const fresh = join(parent, `.${name}.new-${world.unique}`);
@@ -44,6 +47,7 @@ export function placeFolder(
       world.makeFolder(dirname(path));
       world.write(path, contents);
     }
+    seal?.(fresh);
     world.remove(old);
     takePlace(world, fresh, target, old);
   } catch (error) {
@@ -75,7 +79,7 @@ function takePlace(world: World, fresh: string, target: string, old: string): vo
 }
 
 /** What runs that are no more left behind: the old booklet goes back where there is none, the rest goes. */
-function tidy(world: World, parent: string, name: string): void {
+export function tidy(world: World, parent: string, name: string): void {
   const left = world.list(parent).flatMap((file) => {
     if (file === `.${name}.old`) return [{ file, kind: "old" }];
     const [, kind, unique] =
@@ -87,6 +91,18 @@ function tidy(world: World, parent: string, name: string): void {
     if (kind === "old" && world.kind(join(parent, name)) === undefined)
       world.rename(path, join(parent, name));
     else world.remove(path);
+  }
+}
+
+/** Takes away what this run itself has left unfinished in a folder, because it was stopped; an old booklet goes back where there is none. */
+export function clearUnfinished(world: World, parent: string): void {
+  if (world.kind(parent) !== "folder") return;
+  for (const file of world.list(parent)) {
+    const [, name = "", kind] = /^\.(.+)\.(new|old)-/.exec(file) ?? [];
+    if (kind === undefined || file !== `.${name}.${kind}-${world.unique}`) continue;
+    if (kind === "old" && world.kind(join(parent, name)) === undefined)
+      world.rename(join(parent, file), join(parent, name));
+    else world.remove(join(parent, file));
   }
 }
 

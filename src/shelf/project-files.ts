@@ -1,11 +1,18 @@
 /** What stands beside a recipe: the list of originals, wordings of chapters, photographs. */
-import { dirname, join } from "node:path";
-import { type FoundFile, LARGEST_PHOTOGRAPH } from "../booklet/notebook/photographs.ts";
+import { dirname, join, sep } from "node:path";
+import type { FoundFile } from "../booklet/notebook/photographs.ts";
 import { AS_MADE_FILE } from "../recipe/as-made/as-made.ts";
 import { EVIDENCE_FILE } from "../recipe/evidence.ts";
+import {
+  LARGEST_AS_MADE,
+  LARGEST_PHOTOGRAPH,
+  LARGEST_RECIPE,
+  LARGEST_TEXT,
+  MOST_TEMPLATES,
+} from "../recipe/limits.ts";
 import type { Message } from "../recipe/message.ts";
 import type { Project } from "./find.ts";
-import { readText } from "./texts.ts";
+import { readText, type Unreadable } from "./texts.ts";
 import type { World } from "./world.ts";
 
 export interface ProjectFile {
@@ -27,24 +34,31 @@ export interface ProjectFiles {
 /** The name a recipe has in messages until they are shown. */
 export const RECIPE_FILE = "recipe.md";
 const TEMPLATES = "templates";
-/** More wordings than there could be chapters are not read. */
-const MOST_TEMPLATES = 100;
 
 /** Reads a project's texts. Photographs are read once it is known which are asked for. */
 export function readProjectFiles(world: World, project: Project): ProjectFiles {
   const messages: Message[] = [];
   const folder = dirname(project.recipe);
-  const read = (file: string, path: string, what: string, smaller: string): ProjectFile | undefined => {
-    const text = readText(world, path, what, smaller);
+  const read = (
+    file: string,
+    path: string,
+    what: string,
+    smaller: string,
+    most = LARGEST_TEXT,
+  ): ProjectFile | undefined => {
+    const text = isWithin(world, folder, path) ? readText(world, path, what, smaller, most) : OUTSIDE;
     if (typeof text === "string") return { file, text };
     messages.push({ ...text, level: "error", place: { file, line: 1, column: 1, length: 1 } });
     return undefined;
   };
-  const recipe = read(RECIPE_FILE, project.recipe, "recipe", "keep pictures in photos/, not in the text");
-  const beside = (file: string, what: string, smaller: string): ProjectFile | undefined =>
-    world.kind(join(folder, file)) === "file" ? read(file, join(folder, file), what, smaller) : undefined;
+  const smaller = "keep pictures in photos/, not in the text";
+  const recipe = read(RECIPE_FILE, project.recipe, "recipe", smaller, LARGEST_RECIPE);
+  const beside = (file: string, what: string, smaller: string, most?: number): ProjectFile | undefined =>
+    world.kind(join(folder, file)) === "file"
+      ? read(file, join(folder, file), what, smaller, most)
+      : undefined;
   const evidence = beside(EVIDENCE_FILE, "list", "keep one line for each original");
-  const asMade = beside(AS_MADE_FILE, "record", "keep long texts elsewhere");
+  const asMade = beside(AS_MADE_FILE, "record", "keep long texts elsewhere", LARGEST_AS_MADE);
   const templates = templatesIn(world, join(folder, TEMPLATES)).flatMap(
     (name) =>
       read(`${TEMPLATES}/${name}`, join(folder, TEMPLATES, name), "wording", "keep one chapter in it") ?? [],
@@ -58,6 +72,16 @@ export function readProjectFiles(world: World, project: Project): ProjectFiles {
   };
 }
 
+/** Does a path lead to something in the folder, links followed? */
+export const isWithin = (world: World, folder: string, path: string): boolean =>
+  world.real(path).startsWith(join(world.real(folder), sep));
+
+const OUTSIDE: Unreadable = {
+  code: "outside",
+  text: "this is a link that leads out of the project's folder",
+  hint: "put the file itself there",
+};
+
 function templatesIn(world: World, folder: string): string[] {
   if (world.kind(folder) !== "folder") return [];
   return world
@@ -70,7 +94,7 @@ function templatesIn(world: World, folder: string): string[] {
 /** A photograph's bytes by its path beside the recipe. */
 export function findPhotograph(world: World, project: Project, path: string): FoundFile {
   const full = join(dirname(project.recipe), path);
-  if (world.kind(full) !== "file") return "missing";
+  if (world.kind(full) !== "file" || !isWithin(world, dirname(project.recipe), full)) return "missing";
   const size = world.size(full);
   return size > LARGEST_PHOTOGRAPH ? { tooLarge: size } : world.read(full);
 }

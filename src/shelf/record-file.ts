@@ -1,7 +1,8 @@
 /** Reads a record.json as a page saves it, with the place of everything in it. */
 import { isMap, isNode, parseDocument } from "yaml";
-import { type Kept, LONGEST_TEXT, readKept } from "../page/kept.ts";
+import { type Kept, readKept } from "../page/kept.ts";
 import { RECORD_FORMAT } from "../page/record.ts";
+import { LONGEST_ENTRY } from "../recipe/limits.ts";
 import { Source } from "../recipe/lines.ts";
 import type { Message, Place } from "../recipe/message.ts";
 import { messageOf, type Problem, quoted } from "../recipe/problem.ts";
@@ -115,8 +116,8 @@ function unfitParts(block: Readonly<Record<string, unknown>>): [readonly string[
   for (const part of TEXTS)
     each(
       part,
-      (one) => typeof one === "string" && one.length <= LONGEST_TEXT,
-      `text of at most ${LONGEST_TEXT} letters`,
+      (one) => typeof one === "string" && one.length <= LONGEST_ENTRY,
+      `text of at most ${LONGEST_ENTRY} letters`,
     );
   each(
     "seconds",

@@ -1,9 +1,9 @@
 /** `plainwork record`: adds what a page's record says to the garment's as-made.yaml. */
 import { basename, dirname, join } from "node:path";
-import { LARGEST_RECORD } from "../page/record.ts";
 import { AS_MADE_FILE } from "../recipe/as-made/as-made.ts";
 import { readAsMadeFile, withEntry } from "../recipe/as-made/file.ts";
 import { readAsMade } from "../recipe/as-made/read.ts";
+import { LARGEST_AS_MADE, LARGEST_RECORD } from "../recipe/limits.ts";
 import type { Message } from "../recipe/message.ts";
 import { messageOf } from "../recipe/problem.ts";
 import type { Plan } from "../solve/plan.ts";
@@ -114,6 +114,17 @@ function added(
   const written = withEntry(shown, text, fresh.entry);
   if ("messages" in written)
     return { added: false, messages: written.messages, sources: new Map([...sources, [shown, text ?? ""]]) };
+  const size = new TextEncoder().encode(written.text).length;
+  if (size > LARGEST_AS_MADE) {
+    const text = `${AS_MADE_FILE} would be ${size} bytes long with it; at most ${LARGEST_AS_MADE} are read`;
+    const place = { file: shown, line: 1, column: 1, length: 1 };
+    const full = messageOf(
+      { code: "too-large", text, hint: "keep older entries in another file" },
+      "",
+      place,
+    );
+    return { added: false, messages: [full], sources };
+  }
   clearLeftovers(world, dirname(project.recipe));
   placeFile(world, path, written.text, true);
   return { added: true, date: String(fresh.entry.date), messages: notes, sources };

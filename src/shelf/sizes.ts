@@ -4,6 +4,7 @@ import type { Own } from "../booklet/booklet.ts";
 import { makeSet } from "../booklet/sizes/make.ts";
 import type { SizeSet } from "../booklet/sizes/set.ts";
 import type { Outcome } from "./outcome.ts";
+import { isWithin } from "./project-files.ts";
 import type { World } from "./world.ts";
 
 /** The file by which a folder of sizes is known. */
@@ -46,6 +47,7 @@ export function keptFiles(
   const files = new Map<string, Uint8Array>();
   const walk = (path: string): void => {
     const full = join(folder, path);
+    if (!isWithin(world, folder, full)) return;
     if (world.kind(full) === "folder") for (const name of world.list(full)) walk(`${path}/${name}`);
     else files.set(path, world.read(full));
   };

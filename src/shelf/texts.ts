@@ -1,8 +1,6 @@
 /** Files of a project as text. */
+import { LARGEST_TEXT } from "../recipe/limits.ts";
 import type { World } from "./world.ts";
-
-/** Larger files are refused before they are read. */
-export const LARGEST_TEXT = 1024 * 1024;
 
 /** What is wrong with a file that should be text. */
 export interface Unreadable {

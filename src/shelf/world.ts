@@ -4,15 +4,17 @@ import {
   mkdirSync,
   readdirSync,
   readFileSync,
+  realpathSync,
   renameSync,
   rmSync,
   statSync,
   writeFileSync,
 } from "node:fs";
 import { hostname } from "node:os";
-import { join, resolve } from "node:path";
+import { dirname, join, resolve } from "node:path";
 import { createInterface } from "node:readline";
 import { isAlive, toDisk } from "./disk.ts";
+import type { Hands } from "./hands.ts";
 import { runProgram } from "./run.ts";
 
 export interface World {
@@ -27,6 +29,8 @@ export interface World {
   kind(path: string): "file" | "folder" | undefined;
   list(folder: string): string[];
   read(path: string): Uint8Array;
+  /** The path itself, links followed; for what is there. */
+  real(path: string): string;
   /** How many bytes a file has. */
   size(path: string): number;
   write(path: string, contents: string | Uint8Array): void;
@@ -43,6 +47,15 @@ export interface World {
   readonly platform: string;
   /** Runs a program to its end, at most so many seconds; says why it failed, or nothing when it ended well. */
   run(program: string, words: readonly string[], seconds: number): string | undefined;
+  /** Keeps account of when files were written, and of which program this is; absent where no booklet is to be left as it stands. */
+  readonly account?: {
+    /** When a file was last written, in milliseconds. */
+    changed(path: string): number;
+    /** A checksum of the program itself. */
+    program(): string;
+  };
+  /** Other hands for long work; absent where there is one. */
+  readonly hands?: Hands;
   /** A file that the build left beside the program, by its name. */
   asset(name: string): Uint8Array;
   /** Differs between processes running at once, on this machine and on others. */
@@ -86,6 +99,19 @@ function writeNew(path: string, contents: string): boolean {
   }
 }
 
+/** Makes a folder and those it stands in. Where a disk can only be read Node says that something is not there: the true reason is asked for. */
+function makeFolder(path: string): void {
+  try {
+    mkdirSync(path, { recursive: true });
+  } catch (error) {
+    if ((error as NodeJS.ErrnoException).code !== "ENOENT") throw error;
+    let missing = path;
+    while (!existsSync(dirname(missing)) && dirname(missing) !== missing) missing = dirname(missing);
+    mkdirSync(missing);
+    mkdirSync(path, { recursive: true });
+  }
+}
+
 function today(): string {
   const now = new Date();
   const two = (n: number): string => String(n).padStart(2, "0");
@@ -111,11 +137,12 @@ export function nodeWorld(process: NodeJS.Process, assets = ""): World {
     },
     list: (folder) => readdirSync(folder).sort(),
     read: (path) => readFileSync(path),
+    real: (path) => realpathSync(path),
     size: (path) => statSync(path).size,
     write: (path, contents) => writeFileSync(path, contents),
     writeNew,
     sync: toDisk,
-    makeFolder: (path) => void mkdirSync(path, { recursive: true }),
+    makeFolder,
     rename: renameSync,
     remove: (path) => rmSync(path, { recursive: true, force: true, maxRetries: 5 }),
     env: (name) => process.env[name],

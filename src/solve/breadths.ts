@@ -1,12 +1,11 @@
 /** Waist seam and breadths: how much cloth there is for how much waist (trade: waist and breadths). */
 import { compare, fraction, isWhole, less, plain, type Quantity } from "../quantity/quantity.ts";
+import { MOST_BREADTHS } from "../recipe/limits.ts";
 import type { Recipe } from "../recipe/recipe.ts";
 import type { Work } from "./context.ts";
 import { placeDominant, seamLoss, solveMatch } from "./match.ts";
+import { isAlong, solveRoundAlong } from "./run.ts";
 import { isPointed, solveWaistEdge } from "./waist-edge.ts";
-
-/** More breadths than this are refused: no skirt of the period comes near. */
-export const MOST_BREADTHS = 60n;
 
 /** The round, as a formula. */
 export const roundFormula = (recipe: Recipe): string =>
@@ -35,11 +34,29 @@ export function solveBreadths(work: Work): void {
     });
     return;
   }
-  if (!solveMatch(work)) return;
+  if (isAlong(recipe)) solveRoundAlong(work);
+  else if (!solveRoundDown(work)) return;
+  sheet.set("skirt.quarter", "skirt.round / 4");
+  sheet.set("skirt.fullness", "skirt.round / waist.seam");
+  if (less(sheet.get("skirt.round"), sheet.get("waist.seam"))) {
+    say({
+      code: "round-below-waist",
+      level: "error",
+      path: recipe.skirt.breadths ? "skirt.breadths" : "skirt.round",
+      text: `the round is ${sheet.shown("skirt.round")}, less than the waist seam of ${sheet.shown("waist.seam")}`,
+      hint: isAlong(recipe) ? "wish for a larger round" : "take more breadths, or wider cloth",
+    });
+  }
+}
+
+/** The round in breadths that run down the body. False, with an error said, where there can be none. */
+function solveRoundDown(work: Work): boolean {
+  const { sheet, recipe, say } = work;
+  if (!solveMatch(work)) return false;
   if (recipe.skirt.breadths) sheet.set("breadths.count", "skirt.breadths");
   else {
     const count = fewestHalves(work);
-    if (!count) return;
+    if (!count) return false;
     sheet.choose(
       "breadths.count",
       count,
@@ -54,7 +71,7 @@ export function solveBreadths(work: Work): void {
       text: `${sheet.shown("breadths.count")} breadths reach the round, and the half breadth is centred at the front`,
       hint: "leave centre-front out, or give whole breadths",
     });
-    return;
+    return false;
   }
   sheet.set("breadths.pieces", "ceil(breadths.count)");
   sheet.set("breadths.seams", "breadths.pieces");
@@ -63,26 +80,16 @@ export function solveBreadths(work: Work): void {
   sheet.set("skirt.round", roundFormula(recipe));
   if (recipe.cloth.repeat?.match)
     sheet.set("repeat.roundFree", "breadths.count * breadths.usable - breadths.seams * 2 * skirt.seam");
-  sheet.set("skirt.quarter", "skirt.round / 4");
-  sheet.set("skirt.fullness", "skirt.round / waist.seam");
   sheet.set(
     "seam.fromEdge",
     recipe.cloth.repeat?.match ? "cloth.selvedge + seam.lost / 2" : "cloth.selvedge + skirt.seam",
   );
-  if (less(sheet.get("skirt.round"), sheet.get("waist.seam"))) {
-    say({
-      code: "round-below-waist",
-      level: "error",
-      path: recipe.skirt.breadths ? "skirt.breadths" : "skirt.round",
-      text: `the round is ${sheet.shown("skirt.round")}, less than the waist seam of ${sheet.shown("waist.seam")}`,
-      hint: "take more breadths, or wider cloth",
-    });
-  }
+  return true;
 }
 
 function fewestHalves({ recipe, sheet, say }: Work): Quantity | undefined {
   const wished = sheet.get("skirt.roundWished");
-  for (let halves = 1n; halves <= MOST_BREADTHS * 2n; halves += 1n) {
+  for (let halves = 1n; halves <= BigInt(MOST_BREADTHS) * 2n; halves += 1n) {
     const count = plain(fraction(halves, 2n));
     const pieces = plain((halves + 1n) / 2n);
     const round = sheet.evaluate(roundFormula(recipe), { "breadths.count": count, "breadths.seams": pieces });

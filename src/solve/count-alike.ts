@@ -1,6 +1,7 @@
 /** Pleats of a part that takes the bites of another: where fullness is thrown to the back, one pitch goes all round. */
 import { abs, add, compare, div, mul, plain, type Quantity, sub, toCount } from "../quantity/quantity.ts";
 import { nearestWhole, roundTo } from "../quantity/tape.ts";
+import { MOST_GAUGED } from "../recipe/limits.ts";
 import { type BiteRules, isLong, layBites, sizesOf } from "./bites.ts";
 import type { Work } from "./context.ts";
 import { lockedAt } from "./follow-repeat.ts";
@@ -36,6 +37,7 @@ export function countAllAlike(
 ): readonly Count[] {
   const own = countPleats(work, rules, lead, bites);
   const counts = parts.map((part) => countPleats(work, rules, part, bites));
+  if ((own.pleats ?? 0) > MOST_GAUGED) return counts;
   const fits = (all: readonly Followed[]): boolean =>
     all.every(({ count, alike }) => alike || (count.pleats ?? 0) < FEW);
   const by = (pleats: number | undefined): readonly Followed[] => {

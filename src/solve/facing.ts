@@ -5,6 +5,7 @@
 import { add, less, plain, type Quantity, sub, toCount } from "../quantity/quantity.ts";
 import type { Work } from "./context.ts";
 import { layOnCloth, type Wanted } from "./layout.ts";
+import { facingAlong } from "./run.ts";
 
 /** How many joins more than the fewest may be sewn to save cloth. */
 const MORE_JOINS = 2;
@@ -19,7 +20,9 @@ const isOwn = ({ recipe }: Cloth): boolean =>
  * The strips, across the cloth. The fewest are as wide as it, but for the last, which is only as long as it has to be;
  * of more all are alike. A strip narrower than the cloth has one selvedge at most.
  */
-function strips({ sheet }: Cloth, count: number): Wanted[] {
+function strips(work: Cloth, count: number): Wanted[] {
+  const { sheet } = work;
+  if (facingAlong(work)) return stripsAlong(work, count);
   const selvedge = sheet.get("cloth.selvedge");
   const whole = sheet.get("cloth.width");
   const rest = sheet.evaluate("facing.length - (facing.strips - 1) * breadths.usable");
@@ -32,6 +35,14 @@ function strips({ sheet }: Cloth, count: number): Wanted[] {
     length: sheet.get("facing.depth"),
   }));
 }
+
+/** Strips along the cloth, one to each of the garment's lengths and as long as it. */
+const stripsAlong = ({ sheet }: Cloth, count: number): Wanted[] =>
+  Array.from({ length: count }, (_, i) => ({
+    name: `facing strip ${i + 1}`,
+    width: sheet.get("facing.depth"),
+    length: sheet.get("run.length"),
+  }));
 
 /**
  * Lays the pieces out with the facing's strips among them (`others` gives them their place in the order of cutting) and
@@ -46,7 +57,11 @@ export function layWithFacing(work: Cloth, others: (facing: readonly Wanted[]) =
   let best = lay(fewest);
   let pieces = fewest;
   const worth: Quantity = sheet.get("cloth.boughtBy");
-  for (let count = fewest + 1; isOwn(work) && count <= fewest + MORE_JOINS; count += 1) {
+  for (
+    let count = fewest + 1;
+    isOwn(work) && !facingAlong(work) && count <= fewest + MORE_JOINS;
+    count += 1
+  ) {
     const laid = lay(count);
     if ("tooWide" in laid || "tooWide" in best || less(sub(best.length, laid.length), worth)) continue;
     best = laid;
@@ -55,7 +70,9 @@ export function layWithFacing(work: Cloth, others: (facing: readonly Wanted[]) =
   sheet.choose(
     "facing.pieces",
     plain(pieces),
-    `the fewest strips, or up to ${MORE_JOINS} more where they lie beside other pieces and save ${sheet.shown("cloth.boughtBy")} of cloth at least`,
+    facingAlong(work)
+      ? "one along the cloth for each of the garment's lengths"
+      : `the fewest strips, or up to ${MORE_JOINS} more where they lie beside other pieces and save ${sheet.shown("cloth.boughtBy")} of cloth at least`,
   );
   sheet.set("facing.joined", "skirt.round + facing.pieces * 2 * skirt.seam");
   return best;

@@ -2,6 +2,7 @@
 import { fraction, inches } from "../quantity/quantity.ts";
 import type { Work } from "./context.ts";
 import { fixed } from "./fixed.ts";
+import { facingAlong, isAlong } from "./run.ts";
 
 /** Cloth lighter than this (g/m2) may be whipped every other pleat, with a warning. */
 const LIGHT = fraction("60/1000000");
@@ -50,9 +51,11 @@ export function solveHem({ recipe, sheet }: Work): void {
     sheet.set("facing.depth", "skirt.hem.depth + 2 * skirt.seam");
     sheet.set(
       "facing.strips",
-      recipe.cloth.repeat?.match
-        ? "ceil(skirt.round / (breadths.usable - 2 * skirt.seam))"
-        : "ceil(skirt.round / breadths.finished)",
+      facingAlong({ recipe, sheet })
+        ? "breadths.count"
+        : recipe.cloth.repeat?.match || isAlong(recipe)
+          ? "ceil(skirt.round / (breadths.usable - 2 * skirt.seam))"
+          : "ceil(skirt.round / breadths.finished)",
     );
     sheet.set("facing.length", "skirt.round + facing.strips * 2 * skirt.seam");
     if (recipe.skirt.hem.cloth === "other")

@@ -2,14 +2,24 @@
 import { toCount } from "../quantity/quantity.ts";
 import type { Work } from "./context.ts";
 import type { Wanted } from "./layout.ts";
+import { isAlong } from "./run.ts";
 
 /** The round of one flounce as wished. */
 export const FLOUNCE_ROUND = "skirt.flounces.fullness * skirt.round";
+/** What a strip gives between its joins where it lies across the cloth. */
+const across = (recipe: Work["recipe"]): string =>
+  isAlong(recipe) ? "(breadths.usable - 2 * skirt.seam)" : "breadths.finished";
+
 /** Strips for one flounce: straight, or on the cross, where a strip is the root of 2 longer (compared exactly). */
-export const STRIPS = {
-  straight: "ceil(flounces.round / breadths.finished)",
-  cross: "diagonal(flounces.round / (2 * breadths.finished), 1)",
-} as const;
+const stripsFrom = (each: string) => ({
+  straight: `ceil(flounces.round / ${each})`,
+  cross: `diagonal(flounces.round / (2 * ${each}), 1)`,
+});
+export const STRIPS = stripsFrom("breadths.finished");
+/** Straight strips that run along the cloth, as its lengths do. */
+const STRIPS_ALONG = "ceil(skirt.flounces.fullness * breadths.count)";
+const stripsOf = (recipe: Work["recipe"], cut: "straight" | "cross"): string =>
+  isAlong(recipe) && cut === "straight" ? STRIPS_ALONG : stripsFrom(across(recipe))[cut];
 
 /** Strips, rings and cloth of the flounces. Whole strips are used, so a flounce is at least as full as wished. */
 export function solveFlounces({ recipe, sheet }: Work): void {
@@ -17,7 +27,7 @@ export function solveFlounces({ recipe, sheet }: Work): void {
   if (!flounces) return;
   const cross = flounces.cut === "cross";
   sheet.set("flounces.round", FLOUNCE_ROUND);
-  sheet.set("flounces.strips", STRIPS[flounces.cut]);
+  sheet.set("flounces.strips", stripsOf(recipe, flounces.cut));
   sheet.set("flounces.pieces", "skirt.flounces.count * flounces.strips");
   sheet.set("flounces.cut", "skirt.flounces.depth + 2 * skirt.seam");
   sheet.set("flounces.along", cross ? "diagonal(flounces.cut, tape)" : "flounces.cut");
@@ -25,7 +35,11 @@ export function solveFlounces({ recipe, sheet }: Work): void {
     sheet.set("flounces.strip", "diagonal(breadths.usable, tape)");
     sheet.set("flounces.block", "cloth.width + flounces.pieces * flounces.along");
   }
-  sheet.set("flounces.each", cross ? "diagonal(breadths.finished, tape)" : "breadths.finished");
+  if (cross) sheet.set("flounces.each", `diagonal(${across(recipe)}, tape)`);
+  else if (isAlong(recipe)) {
+    sheet.set("flounces.each", "ceil(flounces.round / flounces.strips, tape)");
+    sheet.set("flounces.strip", "flounces.each + 2 * skirt.seam");
+  } else sheet.set("flounces.each", "breadths.finished");
   sheet.set("flounces.ring", "flounces.strips * flounces.each");
   sheet.set("flounces.quarter", "flounces.ring / 4");
   sheet.set("flounces.drawn", "skirt.round / 4");
@@ -45,9 +59,24 @@ export function flouncePieces({ recipe, sheet }: Pick<Work, "recipe" | "sheet">)
   if (flounces.cut === "cross")
     return [{ name: "flounces, on the cross", width, length: sheet.get("flounces.block") }];
   const length = sheet.get("flounces.cut");
+  if (isAlong(recipe)) return stripsAlong({ recipe, sheet });
   return Array.from({ length: toCount(sheet.get("flounces.pieces")) }, (_, i) => ({
     name: `flounce strip ${i + 1}`,
     width,
     length,
+  }));
+}
+
+/** Strips along the cloth; with a spare border all of them along bordered edges, the other selvedge's first. */
+function stripsAlong({ sheet }: Pick<Work, "recipe" | "sheet">): Wanted[] {
+  const [width, length] = [sheet.get("flounces.cut"), sheet.get("flounces.strip")];
+  const bordered = sheet.has("border.flounces");
+  return Array.from({ length: toCount(sheet.get("flounces.pieces")) }, (_, i) => ({
+    name: `flounce strip ${i + 1}`,
+    width,
+    length,
+    ...(bordered
+      ? { at: [sheet.evaluate("cloth.width - border.flounces - flounces.cut"), sheet.get("border.flounces")] }
+      : {}),
   }));
 }

@@ -1,4 +1,5 @@
 /** The sections of a skirt: gauged ones counted and laid out with their trial, flat and pleated ones laid. */
+
 import { printOnTape } from "../quantity/print.ts";
 import { add, plain, type Quantity } from "../quantity/quantity.ts";
 import type { BiteRules } from "./bites.ts";
@@ -6,11 +7,12 @@ import type { Work } from "./context.ts";
 import { solveFlatParts } from "./flat-parts.ts";
 import { evenAbove, type Locked } from "./follow-repeat.ts";
 import { recordSection, rulesFor, solveSpacing } from "./gauging.ts";
-import { limitPleats } from "./limits.ts";
+import { limitGauged, limitPleats } from "./limits.ts";
 import type { Opening } from "./opening.ts";
 import { warnOfOpening } from "./opening-in-pleats.ts";
 import type { GaugedSection, Plan, Section } from "./plan.ts";
 import { solveRange, solveTail } from "./range.ts";
+import { repeatRound } from "./run.ts";
 import {
   type CountedPart,
   countParts,
@@ -73,6 +75,13 @@ function gauge(
   const gauged = new Map<Part, GaugedSection>();
   const said = new Set<string>();
   const counted = countParts(work, rules, parts, bites);
+  if (
+    !limitGauged(
+      work,
+      counted.map(({ count }) => count.pleats ?? 0),
+    )
+  )
+    return undefined;
   for (const { part, count } of counted) {
     if (count.pleats === 1) limitPleats(work, part);
     else if (count.pleats !== undefined) gauged.set(part, layGauged(part, count.pleats, bites, count.locked));
@@ -145,15 +154,15 @@ function solveShared(
 }
 
 /** An odd number of lines is never taken; the even neighbours are offered. */
-function sayLocked({ sheet, say }: Work, locked: Locked | undefined): void {
+function sayLocked({ recipe, sheet, say }: Work, locked: Locked | undefined): void {
   if (!locked) return;
-  const repeat = sheet.get("cloth.repeat.across");
+  const repeat = sheet.get(repeatRound(recipe));
   sheet.choose(
     "section.lines",
     plain(locked.lines),
     "the largest even number of lines not above the free pitch whose pleats fit",
   );
-  sheet.set("section.pitch", "section.lines * cloth.repeat.across");
+  sheet.set("section.pitch", `section.lines * ${repeatRound(recipe)}`);
   if (locked.free % 2 === 0) return;
   const above = evenAbove(locked, repeat);
   say({

@@ -1,9 +1,12 @@
 /** Gauging: how close pleats can stand, and how many go into a section (trade: gauging a section). */
+
 import { compare, less, mul, plain, type Quantity, toCount } from "../quantity/quantity.ts";
+import { MOST_GAUGED } from "../recipe/limits.ts";
 import { type BiteRules, sizesOf } from "./bites.ts";
 import type { Work } from "./context.ts";
 import { type Locked, lockPitch } from "./follow-repeat.ts";
 import { easyFormula, wallFormula } from "./lining.ts";
+import { repeatRound } from "./run.ts";
 import type { Scope } from "./sheet.ts";
 
 /** What is being gauged: its cloth and waist. `planned` is the waist before the edge was made. */
@@ -109,6 +112,8 @@ export function countPleats(
   const wanted = sheet.evaluate(rules.wanted, limits);
   const counts = { least: toCount(least), most: toCount(most), wanted: toCount(wanted) };
   const kept = rules.kept ? toCount(sheet.evaluate(rules.kept, scope)) : undefined;
+  // Past what is made at all: no search among as many.
+  if (Math.max(kept ?? 0, counts.wanted) > MOST_GAUGED) return { ...counts, pleats: kept ?? counts.wanted };
   if (work.recipe.fullness.followRepeat) {
     const value = (name: string): Quantity => scope[name] ?? sheet.get(name);
     const waist = rules.usesPlanned ? stretch.planned : stretch.waist;
@@ -116,7 +121,7 @@ export function countPleats(
       stretch.cloth,
       waist,
       Math.max(1, kept ?? counts.wanted),
-      sheet.get("cloth.repeat.across"),
+      sheet.get(repeatRound(work.recipe)),
       value("gauging.packed"),
       sheet.get("fullness.deepestPitch"),
     );
@@ -124,6 +129,8 @@ export function countPleats(
   }
   if (kept !== undefined) return { ...counts, pleats: kept };
   if (compare(least, most) > 0 || counts.most < 1) return { ...counts, pleats: undefined };
+  if (work.recipe.fullness.pleatsAsWished && work.recipe.fullness.pleatsPerInch)
+    return { ...counts, pleats: counts.wanted };
   const low = sheet.evaluate("max(floor(9/10 * section.wanted), section.least, 1)", {
     ...limits,
     "section.wanted": wanted,
@@ -166,6 +173,8 @@ export function recordSection(work: Work, rules: Rules, stretch: Stretch, pleats
       `the section's cloth over a pitch of a whole even number of lines, nearest whole`,
     );
   } else if (rules.kept) sheet.set("section.pleats", rules.kept, scope);
+  else if (work.recipe.fullness.pleatsAsWished && work.recipe.fullness.pleatsPerInch)
+    sheet.set("section.pleats", "section.wanted");
   else
     sheet.choose(
       "section.pleats",

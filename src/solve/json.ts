@@ -111,6 +111,12 @@ export function planJson(plan: Plan, version: string) {
       closes,
     })),
     seams: plan.seams.map(({ station, kind }) => ({ station: exact(station), kind })),
+    breadths: plan.breadths.map(({ name, from, to, turned }) => ({
+      name,
+      from: exact(from),
+      to: exact(to),
+      turned,
+    })),
     tucks: plan.tucks.map(({ seam, edge, crease }) => ({
       seam: exact(seam),
       edge: exact(edge),
@@ -137,6 +143,18 @@ export function planJson(plan: Plan, version: string) {
     layout: layoutJson(plan.layout),
     linings: plan.linings.map(({ which, layout }) => ({ which, ...layoutJson(layout) })),
     stages: plan.stages.map(({ name, low, high }) => ({ name, low: exact(low), high: exact(high) })),
+    ...(plan.sampler
+      ? {
+          sampler: {
+            bites: tallyJson(plan.sampler.bites ?? []),
+            stages: plan.sampler.stages.map(({ name, low, high }) => ({
+              name,
+              low: exact(low),
+              high: exact(high),
+            })),
+          },
+        }
+      : {}),
     messages: plan.messages.map(({ code, level, text: said, place }) => ({
       code,
       level,

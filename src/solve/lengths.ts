@@ -3,6 +3,7 @@ import { printOnTape } from "../quantity/print.ts";
 import { compare, inches, less, sub } from "../quantity/quantity.ts";
 import type { Work } from "./context.ts";
 import { MEASURED_STATIONS, solveOverHoop } from "./over-hoop.ts";
+import { isAlong, solveAcross } from "./run.ts";
 import { checkHeights, solveHeights, topOf } from "./trims.ts";
 import { isPointed } from "./waist-edge.ts";
 
@@ -27,10 +28,7 @@ export function solveLengths({ recipe, sheet, say }: Work): void {
   const front = isPointed(recipe) ? "finished.level" : "finished.front";
   sheet.set("breadths.longest", `max(${front}, finished.left, finished.right, finished.back)`);
   sheet.set("breadths.shortest", "min(finished.front, finished.left, finished.right, finished.back)");
-  sheet.set(
-    "hem.allowance",
-    recipe.skirt.hem.kind === "faced" ? "skirt.seam" : "skirt.hem.depth + skirt.hem.turnIn",
-  );
+  sheet.set("hem.allowance", allowanceOf(recipe));
   const gauged = isGauged(recipe);
   if (gauged) {
     sheet.set("gauging.lastRow", "fullness.firstRow + (fullness.rows - 1) * fullness.betweenRows");
@@ -46,8 +44,9 @@ export function solveLengths({ recipe, sheet, say }: Work): void {
   if (recipe.skirt.tucks) sheet.set("tucks.left", "breadths.hemmed - tucks.takeUp");
   sheet.set(
     "breadths.allotted",
-    recipe.cloth.repeat?.down ? "ceil(breadths.cut, cloth.repeat.down)" : "breadths.cut",
+    recipe.cloth.repeat?.down && !isAlong(recipe) ? "ceil(breadths.cut, cloth.repeat.down)" : "breadths.cut",
   );
+  solveAcross({ recipe, sheet, say });
   for (const station of ["front", "left", "right", "back"] as const) {
     sheet.set(`turnDown.${station}`, `${topOf(recipe)} - finished.${station}`);
   }
@@ -64,6 +63,12 @@ export function solveLengths({ recipe, sheet, say }: Work): void {
     });
   }
   warnOfLengths({ recipe, sheet, say });
+}
+
+/** What the hem takes of the cut length: a faced one its seam, a selvedge nothing, a turned one what is turned up. */
+function allowanceOf({ skirt }: Work["recipe"]): string {
+  if (skirt.hem.kind === "turned") return "skirt.hem.depth + skirt.hem.turnIn";
+  return skirt.hem.edge === "selvedge" ? "0 * skirt.seam" : "skirt.seam";
 }
 
 function warnOfLengths({ sheet, say }: Work): void {

@@ -2,6 +2,7 @@
 
 import { printOnTape } from "../quantity/print.ts";
 import { compare, inches, isWhole, less } from "../quantity/quantity.ts";
+import { MOST_GAUGED } from "../recipe/limits.ts";
 import type { Work } from "./context.ts";
 import { seamLoss } from "./match.ts";
 import type { Part } from "./sections.ts";
@@ -59,6 +60,22 @@ export function limitPleats({ recipe, sheet, say }: Work, { name, cloth, waist }
     expected: "two pleats at least in every gauged part",
     hint: "give that part more of the waist or more cloth, lay it in pleats, or move an opening that cuts it short",
   });
+}
+
+/** More gauged pleats than are worked out at all: then nothing is laid. */
+export function limitGauged({ recipe, say }: Work, pleats: readonly number[]): boolean {
+  const all = pleats.reduce((sum, count) => sum + count, 0);
+  if (all <= MOST_GAUGED) return true;
+  const { fullness } = recipe;
+  say({
+    code: "too-many-pleats",
+    level: "error",
+    path: fullness.trial ? "fullness.trial" : fullness.pleatsPerInch ? "fullness.pleats-per-inch" : "cloth",
+    text: `the gauging comes to ${all} pleats`,
+    expected: `at most ${MOST_GAUGED} in the whole garment`,
+    hint: "check the cloth's thickness, the finest bite, the wished pleats an inch and the trial",
+  });
+  return false;
 }
 
 /** Warns of rows that run far below the fold. */

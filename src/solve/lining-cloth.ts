@@ -8,6 +8,7 @@ import { layOnCloth, type Wanted } from "./layout.ts";
 import { BACKINGS, type Backing } from "./lining.ts";
 import { seamLoss } from "./match.ts";
 import type { Breadth, Layout, LiningLayout } from "./plan.ts";
+import { isAlong } from "./run.ts";
 
 /** Lays each out on its own cloth. Undefined, with an error said, where one is too narrow to be used. */
 export function solveLiningCloth(
@@ -63,12 +64,15 @@ function hungPieces({ sheet, say }: Work): Wanted[] | undefined {
 
 /** For every breadth of the cloth one piece, or several joined; a half breadth half as wide. */
 function mountedPieces(work: Work, which: Backing, breadths: readonly Breadth[]): Wanted[] | undefined {
-  const { sheet, say } = work;
+  const { recipe, sheet, say } = work;
   // A flat lining lies in the seams; an interlining is caught down beside them, and lapped where it is joined.
   const [each, join] = which === "lining" ? ["usable", "2 * skirt.seam"] : ["finished", "skirt.seam"];
   const usable = sheet.get(`${which}.usable`);
   const perJoin = sheet.evaluate(join as string);
-  sheet.set(`${which}.each`, `breadths.${each}`);
+  sheet.set(
+    `${which}.each`,
+    isAlong(recipe) && which === "lining" ? "breadths.finished + 2 * skirt.seam" : `breadths.${each}`,
+  );
   if (!less(perJoin, usable)) {
     tooNarrow({ sheet, say }, which);
     return undefined;
@@ -81,12 +85,13 @@ function mountedPieces(work: Work, which: Backing, breadths: readonly Breadth[])
     return cover(target, usable, perJoin);
   });
   const most = sheet.get(`${which}.perBreadth`);
+  const piece = isAlong(recipe) ? "length" : "breadth";
   if (less(plain(1n), most))
     say({
       code: `${which}-joined`,
       level: "note",
       path: `${which}.width`,
-      text: `the ${which} is ${sheet.shown(`${which}.usable`)} wide inside its selvedges, and ${sheet.shown(`${which}.each`)} of every breadth is to be covered: it is joined from ${sheet.shown(`${which}.perBreadth`)} pieces a breadth`,
+      text: `the ${which} is ${sheet.shown(`${which}.usable`)} wide inside its selvedges, and ${sheet.shown(`${which}.each`)} of every ${piece} is to be covered: it is joined from ${sheet.shown(`${which}.perBreadth`)} pieces a ${piece}`,
       hint: "wider cloth would spare the joins",
     });
   const whole = parts.filter((part) => part === usable);

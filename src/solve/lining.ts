@@ -65,8 +65,15 @@ export function solveLining(work: Work): void {
 function cutLining({ recipe, sheet }: Work, { kind, to }: NonNullable<Recipe["lining"]>): void {
   const quarter = fixed(recipe, "1/4 in");
   if (to === "separate") sheet.set("lining.foot", `lining.hem + ${quarter}`);
-  else if (recipe.skirt.hem.kind === "faced") sheet.set("lining.foot", "skirt.seam");
-  else sheet.choose("lining.foot", sheet.evaluate("0 * skirt.seam"), "it ends in the fold of the turned hem");
+  else if (recipe.skirt.hem.kind === "turned" || recipe.skirt.hem.edge === "selvedge")
+    sheet.choose(
+      "lining.foot",
+      sheet.evaluate("0 * skirt.seam"),
+      recipe.skirt.hem.kind === "turned"
+        ? "it ends in the fold of the turned hem"
+        : "it ends at the selvedge, under the facing",
+    );
+  else sheet.set("lining.foot", "skirt.seam");
   const inch = fixed(recipe, "1 in");
   const up =
     kind === "flat"

@@ -26,9 +26,19 @@ const ORDERS: readonly Order[] = [
 
 const alike = (a: Box, b: Box): boolean => a.width === b.width && a.length === b.length && a.step === b.step;
 
-/** Lays the boxes on cloth of this width from `start`; none may be wider than it. Stops where nothing shorter can be. */
-export function layLoose<B extends Box>(width: bigint, start: bigint, boxes: readonly B[]): Laid<B> {
-  const least = start + leastLength(width, boxes);
+/**
+ * Lays the boxes on cloth of this width from `start`; none may be wider than it. Stops where nothing shorter can be.
+ *
+ * @param beside the rooms left by pieces that lie already, and where those end; default: the bare cloth
+ */
+export function layLoose<B extends Box>(
+  width: bigint,
+  start: bigint,
+  boxes: readonly B[],
+  beside?: { readonly rooms: readonly Room[]; readonly end: bigint },
+): Laid<B> {
+  const begin = beside?.end ?? start;
+  const least = beside ? begin : start + leastLength(width, boxes);
   let best: Laid<B> | undefined;
   let tries = 0;
   const search = (rooms: readonly Room[], laid: Laid<B>, rest: readonly B[]): void => {
@@ -49,7 +59,8 @@ export function layLoose<B extends Box>(width: bigint, start: bigint, boxes: rea
   };
   for (const order of ORDERS) {
     tries = 0;
-    search(bareCloth(width, start, boxes), { pieces: [], end: start }, boxes.toSorted(order));
+    const rooms = beside?.rooms ?? bareCloth(width, start, boxes);
+    search(rooms, { pieces: [], end: begin }, boxes.toSorted(order));
   }
   return best as unknown as Laid<B>;
 }

@@ -103,5 +103,6 @@ function seamName({ breadths }: Ring, seam: Quantity, round: Quantity): string {
   const at = (place: Quantity): boolean => equal(place, seam) || equal(place, add(seam, round));
   const from = breadths.find((breadth) => at(breadth.from) || equal(add(breadth.from, round), seam));
   const to = breadths.find((breadth) => at(breadth.to) || equal(sub(breadth.to, round), seam));
+  if (breadths.length === 1) return `seam of the one ${breadths[0]?.name.replace(/ \d+$/, "") ?? "piece"}`;
   return `seam of ${to?.name ?? "the last breadth"} and ${from?.name ?? "the first"}`;
 }

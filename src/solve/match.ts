@@ -7,14 +7,16 @@ import { printPart } from "../quantity/print.ts";
 import { fraction, less, mul, plain, type Quantity, sub } from "../quantity/quantity.ts";
 import type { Recipe } from "../recipe/recipe.ts";
 import type { Work } from "./context.ts";
+import { isAlong, takesMore } from "./run.ts";
 
 /** What one seam takes of the round, as a formula: both its allowances, or what the pattern asks for. */
-export const seamLoss = ({ cloth }: Recipe): string => (cloth.repeat?.match ? "seam.lost" : "2 * skirt.seam");
+export const seamLoss = (recipe: Recipe): string => (takesMore(recipe) ? "seam.lost" : "2 * skirt.seam");
 
-/** Does a seam stand at centre front? As asked for; else for an even number of breadths, which no half one is. */
+/** Does a seam stand at centre front? As asked for; else for an even number of breadths, and never where the cloth runs along. */
 export function seamInFront({ recipe, sheet }: Pick<Work, "recipe" | "sheet">): boolean {
   const count = sheet.get("breadths.count").value;
-  return (recipe.skirt.centreFront ?? (count.mod(2).equals(0) ? "seam" : "breadth")) === "seam";
+  const free = count.mod(2).equals(0) && !isAlong(recipe) ? "seam" : "breadth";
+  return (recipe.skirt.centreFront ?? free) === "seam";
 }
 
 /** A length less whole repeats: where it stands in one of them. */
@@ -108,6 +110,7 @@ function nearMiddle(at: Quantity, low: Quantity, high: Quantity, repeat: Quantit
 
 /** What matching would cost: the fewest repeats lost, the seam and both rounds, in words for a warning's hint. */
 export function offerOfMatch({ recipe, sheet }: Pick<Work, "recipe" | "sheet">): string | undefined {
+  if (isAlong(recipe)) return offerAlong({ recipe, sheet });
   const across = recipe.cloth.repeat?.across;
   if (!across) return undefined;
   const between = sheet.evaluate("floor(breadths.finished / cloth.repeat.across)");
@@ -123,4 +126,12 @@ export function offerOfMatch({ recipe, sheet }: Pick<Work, "recipe" | "sheet">):
   );
   const seam = sheet.evaluate("(breadths.usable - between * cloth.repeat.across) / 2", scope);
   return `${print(width)} of a breadth would show, ${between.value.toFraction()} repeats, in seams that take ${print(seam)} at each edge, and the round would be ${print(round)} instead of ${sheet.shown("skirt.round")}: write match: true in repeat`;
+}
+
+/** The same for cloth that runs along the body: the lengths are cut a little longer, and no cloth goes into the seams. */
+function offerAlong({ sheet }: Pick<Work, "recipe" | "sheet">): string {
+  const round = sheet.evaluate(
+    "ceil(skirt.roundWished / (breadths.count * cloth.repeat.down)) * cloth.repeat.down * breadths.count",
+  );
+  return `with lengths of whole repeats the round would be ${printPart(round, sheet.showing)} instead of ${sheet.shown("skirt.round")}: write match: true in repeat`;
 }

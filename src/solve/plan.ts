@@ -246,6 +246,19 @@ export interface Breadth {
   readonly whole: boolean;
   readonly from: Quantity;
   readonly to: Quantity;
+  /** Turned end for end, so that light joins light. */
+  readonly turned: boolean;
+}
+
+/** One pupil's sampler. */
+export interface Sampler {
+  /** Gauged: bites in sewing order, on tape marks. */
+  readonly bites?: readonly Quantity[];
+  readonly style?: "even" | "long-and-short";
+  /** Not gauged: the laid pleats that it follows. */
+  readonly laid?: PleatedSection;
+  /** Work on one sampler. */
+  readonly stages: readonly Stage[];
 }
 
 export interface Plan {
@@ -291,5 +304,7 @@ export interface Plan {
   /** The lining, then the interlining; empty where there is neither. */
   readonly linings: readonly LiningLayout[];
   readonly stages: readonly Stage[];
+  /** Where a class sheet is asked for. */
+  readonly sampler?: Sampler;
   readonly messages: readonly Message[];
 }

@@ -44,6 +44,17 @@ export type LaidOut = Pick<
  * that line and turns under the edge away from it, whichever way the other pleats point.
  */
 export function pleatLines(section: LaidOut): readonly PleatLines[] {
+  const known = KNOWN.get(section);
+  if (known) return known;
+  const lines = linesOf(section);
+  KNOWN.set(section, lines);
+  return lines;
+}
+
+/** Every seam and every fold asks for the lines of its section. */
+const KNOWN = new WeakMap<LaidOut, readonly PleatLines[]>();
+
+function linesOf(section: LaidOut): readonly PleatLines[] {
   const { set, faces, depths, towards, count, from } = section;
   const halfFirst = !isWhole(count) && isZero(from);
   const halfLast = !isWhole(count) && !halfFirst;

@@ -13,6 +13,8 @@ import {
 import type { Work } from "./context.ts";
 import { seamInFront, seamLoss } from "./match.ts";
 import type { Breadth } from "./plan.ts";
+import { isAlong } from "./run.ts";
+import { isTurned } from "./shaded.ts";
 
 export interface Ring {
   /** In ring order from centre front by the wearer's left; the piece astride centre front comes first, its `from` below 0. */
@@ -41,10 +43,11 @@ export function layRing({ recipe, sheet }: Work): Ring {
     const isHalf = hasHalf && i === 0;
     const to = add(from, isHalf ? half : whole);
     breadths.push({
-      name: isHalf ? "half breadth" : `breadth ${hasHalf ? i : i + 1}`,
+      name: isHalf ? "half breadth" : `${isAlong(recipe) ? "length" : "breadth"} ${hasHalf ? i : i + 1}`,
       whole: !isHalf,
       from,
       to,
+      turned: isTurned({ recipe, sheet }, i),
     });
     from = to;
   }

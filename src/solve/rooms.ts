@@ -61,11 +61,15 @@ export function layDown(rooms: readonly Room[], box: Box): { place: Place; rooms
   }
   const place = best as Place;
   const piece: Room = { ...place, right: place.x + box.width, bottom: place.y + box.length };
+  return { place, rooms: occupy(rooms, piece) };
+}
+
+/** The rooms that are left once a piece lies there. */
+export function occupy(rooms: readonly Room[], piece: Room): readonly Room[] {
   const cut = rooms.flatMap((room) => cutRoom(room, piece));
-  const left = cut.filter(
+  return cut.filter(
     (room, i) => !cut.some((other, j) => i !== j && holds(other, room) && (j < i || !holds(room, other))),
   );
-  return { place, rooms: left };
 }
 
 /**

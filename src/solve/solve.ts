@@ -4,7 +4,9 @@ import type { Message } from "../recipe/message.ts";
 import type { Recipe } from "../recipe/recipe.ts";
 import { solveAttach } from "./attach.ts";
 import { finishedAt, solveBalance } from "./balance.ts";
+import { useSpareBorder } from "./border.ts";
 import { solveBreadths, solveWaist } from "./breadths.ts";
+import { solveClass } from "./class.ts";
 import { solveCloth } from "./cloth.ts";
 import type { Work } from "./context.ts";
 import { solveCost } from "./cost.ts";
@@ -25,6 +27,7 @@ import { otherWaists } from "./range.ts";
 import { solveRedo } from "./redo.ts";
 import { layRing, type Ring } from "./ring.ts";
 import { sensitivityOf } from "./sensitivity.ts";
+import { solveShade } from "./shaded.ts";
 import { type Reading, Sheet } from "./sheet.ts";
 import { solveNeedles, solveSewingThread, solveWhipThread } from "./thread.ts";
 import { flounceList, solveCrossing, topOf, tuckList } from "./trims.ts";
@@ -62,6 +65,7 @@ export function solve(recipe: Recipe, reading?: Reading): Solved {
   limitRows(work);
   if (failed()) return { messages };
 
+  solveShade(work);
   const ring = layRing(work);
   const zones = solveZones(work);
   if (!zones) return { messages };
@@ -79,6 +83,7 @@ export function solve(recipe: Recipe, reading?: Reading): Solved {
   const sections = solveSections(work, zones, opening);
   solveHem(work);
   solveFlounces(work);
+  useSpareBorder(work);
   solveAttach(work, opening);
   const hookSets = solveHookSets(work);
   const others = sections && sections.gauged.length > 0 ? otherWaists(work) : [];
@@ -96,6 +101,7 @@ export function solve(recipe: Recipe, reading?: Reading): Solved {
   solveNeedles(work);
   solveRedo(work);
   solveCost(work);
+  const sampler = solveClass(work, sections.sections);
   solveEvidence(work);
   if (failed()) return { messages };
 
@@ -132,6 +138,7 @@ export function solve(recipe: Recipe, reading?: Reading): Solved {
     layout,
     linings,
     stages,
+    ...(sampler ? { sampler } : {}),
     messages,
   };
   return { plan, messages };

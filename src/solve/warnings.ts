@@ -8,6 +8,7 @@ import { closes } from "./gauging.ts";
 import { offerOfMatch } from "./match.ts";
 import type { GaugedSection, Section } from "./plan.ts";
 import { isPleatSet, PLEAT_NAMES, stacks } from "./pleat.ts";
+import { isAlong, repeatRound, roundRepeatOf } from "./run.ts";
 
 const warning = (code: string, path: string, text: string, hint: string): Message => ({
   code,
@@ -43,13 +44,13 @@ export function warnOfSkirt({ recipe, sheet, say }: Work): void {
       );
     }
   }
-  const across = recipe.cloth.repeat?.across;
-  if (across && !isWhole(div(sheet.get("breadths.finished"), across))) {
+  const repeat = roundRepeatOf(recipe);
+  if (repeat && !isWhole(div(sheet.get("breadths.finished"), repeat))) {
     say(
       warning(
         "seams-miss-repeat",
-        "cloth.repeat.across",
-        `a breadth is ${sheet.shown("breadths.finished")} between its seams, not a whole number of repeats of ${sheet.shown("cloth.repeat.across")}: the seams cannot all meet on the pattern`,
+        repeatRound(recipe),
+        `a ${isAlong(recipe) ? "length" : "breadth"} is ${sheet.shown("breadths.finished")} between its seams, not a whole number of repeats of ${sheet.shown(repeatRound(recipe))}: the seams cannot all meet on the pattern`,
         offerOfMatch({ recipe, sheet }) ?? "let the pattern break at the back",
       ),
     );

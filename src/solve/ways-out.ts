@@ -22,6 +22,7 @@ import type { Work } from "./context.ts";
 import type { Count, Stretch } from "./gauging.ts";
 import { wallOf } from "./lining.ts";
 import { clothOf } from "./pleat.ts";
+import { isAlong } from "./run.ts";
 
 /** Says that a section cannot be gauged, with every way out that has a number. */
 export function sayNothingFits(work: Work, name: string, stretch: Stretch, count: Count): void {
@@ -34,7 +35,8 @@ export function sayNothingFits(work: Work, name: string, stretch: Stretch, count
     const deepest = sheet.get("fullness.deepestPitch");
     const most = mul(plain(byWaist), deepest);
     const breadths = fewerBreadths({ recipe, sheet }, stretch, most);
-    if (breadths)
+    if (isAlong(recipe)) ways.push(...smallerRound({ recipe, sheet }, stretch, most));
+    else if (breadths)
       ways.push(`take ${vulgar(breadths.value)} breadths instead of ${sheet.shown("breadths.count")}`);
     const pitch = roundTo(div(stretch.cloth, plain(byWaist)), sheet.showing.tape, "up");
     if (less(deepest, pitch))
@@ -94,6 +96,15 @@ function gauges(sheet: Work["sheet"], { waist, cloth }: Pick<Stretch, "waist" | 
   const most = div(div(waist, sections), sheet.get("gauging.packed")).value.floor();
   const least = div(div(cloth, sections), sheet.get("fullness.deepestPitch")).value.ceil();
   return most.n > 0n && least.compare(most) <= 0;
+}
+
+/** Along the body the round is as it is wished: the largest whose share of this section is no more than `most`. */
+function smallerRound({ sheet }: Pick<Work, "recipe" | "sheet">, stretch: Stretch, most: Quantity): string[] {
+  const share = div(stretch.cloth, sheet.get("skirt.round"));
+  const round = roundTo(div(most, share), sheet.showing.tape, "down");
+  return less(round, sheet.get("waist.seam")) || !less(round, sheet.get("skirt.roundWished"))
+    ? []
+    : [`wish for a round of ${printOnTape(round, sheet.showing)} at most`];
 }
 
 /** The most half-breadths, fewer than there are, whose share of this section is no more than `most`. */

@@ -2,6 +2,7 @@
 import { fraction, type Quantity } from "../quantity/quantity.ts";
 import type { Work } from "./context.ts";
 import { BACKINGS } from "./lining.ts";
+import { isAlong } from "./run.ts";
 
 /** Above this many grams (7 lb) the skirt should not hang from a soft waist. */
 const HEAVY = fraction("453.59237").mul(7);
@@ -10,8 +11,10 @@ const HEAVY = fraction("453.59237").mul(7);
 export function solveWeight({ recipe, sheet, say }: Work): void {
   if (!recipe.cloth.weight) return;
   const ownFacing = recipe.skirt.hem.kind === "faced" && recipe.skirt.hem.cloth === "own";
-  const flounces = recipe.skirt.flounces ? " + flounces.pieces * cloth.width * flounces.along" : "";
-  const breadths = `breadths.count * cloth.width * breadths.cut${flounces}`;
+  const along = isAlong(recipe);
+  const strip = along && recipe.skirt.flounces?.cut === "straight" ? "flounces.strip" : "cloth.width";
+  const flounces = recipe.skirt.flounces ? ` + flounces.pieces * ${strip} * flounces.along` : "";
+  const breadths = `breadths.count * ${along ? "run.length" : "cloth.width"} * breadths.cut${flounces}`;
   const weight = sheet.set(
     "skirt.weight",
     `cloth.weight * (${ownFacing ? `${breadths} + facing.length * facing.depth` : breadths})`,

@@ -1,4 +1,5 @@
 /** How much of the half round each zone takes, and its pleats. */
+import { vulgar } from "../quantity/print.ts";
 import {
   add,
   compare,
@@ -13,6 +14,7 @@ import {
   sub,
 } from "../quantity/quantity.ts";
 import { nearestWhole } from "../quantity/tape.ts";
+import { MOST_LAID } from "../recipe/limits.ts";
 import type { Work } from "./context.ts";
 import { clothOf, isPleatSet, meetingDepth, type PleatSet, TAKE_UP } from "./pleat.ts";
 import type { Asked, SolvedZone } from "./zone.ts";
@@ -96,6 +98,16 @@ export function clothsOf(
       ? countPleatsOf(work, zone as Asked & { set: PleatSet }, waists[i] as Quantity, planned[i] as Quantity)
       : undefined,
   );
+  for (const pleats of counted) {
+    if (!pleats || compare(pleats.count, plain(MOST_LAID)) <= 0) continue;
+    refuse(
+      "too-many-pleats",
+      pleats.zone.path,
+      `${vulgar(pleats.count.value)} pleats would be laid in this zone; at most ${MOST_LAID}`,
+      "take a wider face, or fewer pleats",
+    );
+  }
+  if (failed) return undefined;
   const depths = counted.map((pleats): Quantity | undefined => {
     if (!pleats) return undefined;
     const { zone, face } = pleats;

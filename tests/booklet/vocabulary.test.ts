@@ -81,12 +81,13 @@ describe("the vocabulary", () => {
     expect(VALUES.filter((name) => VALUES.some((other) => other.startsWith(`${name}.`)))).toEqual([]);
   });
 
-  it.each(readdirSync(join(ROOT, "templates")).filter((file) => file !== "README.md"))(
-    "templates/%s passes the static check",
-    (file) => {
-      const text = readFileSync(join(ROOT, "templates", file), "utf8");
-      const faults = checkTemplate(readTemplate(text), { names: VOCABULARY, figures: FIGURE_NAMES, text });
-      expect(faults.map(({ message, at }) => `${at?.join(":")} ${message}`)).toEqual([]);
-    },
-  );
+  it.each(
+    readdirSync(join(ROOT, "templates"), { recursive: true })
+      .map(String)
+      .filter((file) => file.endsWith(".md") && file !== "README.md"),
+  )("templates/%s passes the static check", (file) => {
+    const text = readFileSync(join(ROOT, "templates", file), "utf8");
+    const faults = checkTemplate(readTemplate(text), { names: VOCABULARY, figures: FIGURE_NAMES, text });
+    expect(faults.map(({ message, at }) => `${at?.join(":")} ${message}`)).toEqual([]);
+  });
 });

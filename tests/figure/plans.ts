@@ -92,6 +92,31 @@ export const GARMENTS: Readonly<Record<string, Keys>> = {
     lining: { kind: "flat", to: "turned", width: "27 in", thickness: "0.1 mm" },
     skirt: { hem: { kind: "turned" } },
   },
+  "run along, two borders, the selvedge as hem edge, bordered flounces": {
+    cloth: { width: "60 in", border: { depth: "7 in", edge: "both", "from-edge": "3/4 in" } },
+    skirt: {
+      run: "along",
+      breadths: null,
+      round: "160 in",
+      lengths: "2",
+      braid: "true",
+      pocket: "true",
+      hem: { edge: "selvedge" },
+      flounces: { count: "2", depth: "9 in" },
+    },
+    lining: { to: "fold", width: "36 in", thickness: "0.1 mm" },
+  },
+  "run along in one length, a turned hem, centimetres, checks that meet": {
+    show: "cm",
+    cloth: { width: "150 cm", selvedge: "1 cm", repeat: { down: "4 cm", across: "4 cm", match: "true" } },
+    skirt: { run: "along", breadths: null, round: "380 cm", hem: { kind: "turned" } },
+    interlining: { to: "turned", width: "90 cm", thickness: "0.2 mm" },
+  },
+  "shaded, five breadths turned about": { cloth: { shaded: "across" }, skirt: { breadths: "5" } },
+  "checks level at the hem": {
+    cloth: { width: "44 in", repeat: { across: "6 in", down: "6 in", match: "true", dominant: "1 in" } },
+    skirt: { breadths: "5" },
+  },
   "a list of originals, crowded at one year": { year: "1850" },
   "double boxes, the opening at the right side, centimetres": {
     show: "cm",

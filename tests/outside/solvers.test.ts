@@ -28,7 +28,7 @@ const known = new Set(
 describe("every solver, what was printed elsewhere, what works it out another way", () => {
   it("each file of the solvers and of the quantities stands in one row", () => {
     const files = ["../../src/solve/", "../../src/quantity/"].flatMap((folder) =>
-      readdirSync(at(folder)).filter((name) => name.endsWith(".ts")),
+      readdirSync(at(folder), { recursive: true, encoding: "utf8" }).filter((name) => name.endsWith(".ts")),
     );
     expect(rows.flatMap(([cell]) => named(cell)).sort()).toEqual(files.sort());
   });

@@ -41,6 +41,7 @@ function withField(path: string, value: string): string {
         { attach: { to: "bodice-edge", "waist-edge": { depth: "2 in", "from-centre": "4 in" } } },
       ]),
     ),
+    "fullness.pleats-as-wished": { fullness: { "pleats-per-inch": "9" } },
     "fullness.gauged-back": { fullness: { method: "pleated-gauged-back" } },
     "fullness.flat-front": { fullness: { method: "flat-front-gauged" } },
   };
@@ -72,6 +73,7 @@ const both = (...sides: string[]): Record<string, unknown> => ({
 });
 
 const NEEDED: Record<string, unknown> = {
+  "cloth.border": { depth: "9 in" },
   "wearer.hoop": { round: "110 in" },
   lining: { width: "30 in", thickness: "0.2 mm" },
   interlining: { width: "36 in", thickness: "0.5 mm" },
@@ -112,10 +114,19 @@ describe("the schema", () => {
     // One of two that exclude each other, and what goes only with them.
     expect(left).toEqual([
       "wearer.waist-height",
+      "cloth.shaded",
+      "cloth.border",
+      "cloth.border.depth",
+      "cloth.border.edge",
+      "cloth.border.at",
+      "cloth.border.from-edge",
+      "cloth.border.above-hem",
       "cloth.ten-layers",
       "lining.hem",
       "lining.shorter",
+      "skirt.lengths",
       "skirt.round",
+      "skirt.hem.edge",
       "fullness.flat-front",
       "fullness.back-share",
       "attach.waist-edge",
@@ -144,6 +155,8 @@ describe("the schema", () => {
       "work",
       "evidence",
       "publish",
+      "commission",
+      "class",
       "sizes",
     ]);
     expect(FRONT_MATTER.pipe[0].entries.title).toBeDefined();

@@ -53,7 +53,7 @@ describe("the recipe with every key", () => {
     expect(recipe.cloth.shrinkage.value.toFraction()).toBe("3/100");
     expect(recipe.skirt.breadths?.value.toFraction()).toBe("4");
     expect(recipe.skirt.centreFront).toBe("seam");
-    expect(recipe.skirt.hem).toEqual({ kind: "faced", depth: inches("4"), cloth: "own" });
+    expect(recipe.skirt.hem).toEqual({ kind: "faced", depth: inches("4"), cloth: "own", edge: "cut" });
     expect(recipe.skirt.flounces?.fullness.value.toFraction()).toBe("4/3");
     expect(recipe.fullness.method).toBe("pleated-gauged-back");
     expect(recipe.fullness.rows).toBe(2);
@@ -88,7 +88,7 @@ describe("the recipe with every key", () => {
     ]);
     expect(all).toContain("cloth.repeat.across: 3/4 in");
     expect(all).toContain("fullness.trial.closes-to: 3 3/4 in");
-    expect(all.slice(-7)).toEqual([
+    expect(all.slice(-13)).toEqual([
       "work.rates.whip: 10 per min",
       "work.price.cloth: 9.50 per yd",
       "work.price.lining: 4.20 per yd",
@@ -96,6 +96,12 @@ describe("the recipe with every key", () => {
       "work.price.notions: 12.00",
       "work.price.hour: 22.00",
       "evidence.window: 5",
+      "commission.hem-within: 1/4 in",
+      "commission.waist-within: 1/4 in",
+      "commission.deposit: 60.00",
+      "class.pupils: 8",
+      "class.sampler: 6 in",
+      "class.ends: 1 in (default)",
     ]);
     expect(recipe.chosenByDefault).toEqual([]);
   });
@@ -111,8 +117,8 @@ describe("the recipe with every key", () => {
     expect(recipe.places.get("wearer.waist-to-floor.left")).toEqual(
       recipe.places.get("wearer.waist-to-floor.side"),
     );
-    expect(recipe.body.line).toBe(88);
-    expect(recipe.body.text).toBe(EVERY_KEY.split("\n").slice(87).join("\n"));
+    expect(recipe.body.line).toBe(92);
+    expect(recipe.body.text).toBe(EVERY_KEY.split("\n").slice(91).join("\n"));
     expect(recipe.body.text).toMatch(/^# A kitchen skirt\n/);
   });
 });
@@ -160,6 +166,7 @@ describe("what is left out", () => {
       "cloth.name: the cloth",
       "cloth.one-way: false",
       "cloth.sheer: false",
+      "skirt.run: down",
       "skirt.hem.kind: faced",
       "skirt.hem.cloth: own",
       "skirt.braid: false",

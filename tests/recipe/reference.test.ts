@@ -5,7 +5,7 @@ import { CHAPTERS } from "../../src/booklet/chapters.ts";
 import { FIGURE_NAMES } from "../../src/figure/figure.ts";
 import { commentedRecipe } from "../../src/recipe/commented.ts";
 import { KEYS } from "../../src/recipe/keys.ts";
-import { jsonSchema } from "../../src/recipe/reference/json-schema.ts";
+import { jsonSchema, originalSchema } from "../../src/recipe/reference/json-schema.ts";
 import { renewed } from "../../src/recipe/reference/readme.ts";
 import { examplesIn, tryExample } from "./examples.ts";
 
@@ -17,6 +17,8 @@ describe("the recipe reference", () => {
   it("has the tables of the schema as it is", () => {
     expect(renewed(README) === README, STALE).toBe(true);
     expect(readFileSync(at("recipe.schema.json"), "utf8") === jsonSchema(), STALE).toBe(true);
+    const sheet = readFileSync(at("original/original.schema.json"), "utf8");
+    expect(sheet === originalSchema(), STALE).toBe(true);
   });
 
   it("has every key, every chapter and every figure", () => {

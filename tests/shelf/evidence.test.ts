@@ -1,7 +1,8 @@
 /** evidence.csv beside a recipe, through the shelf. */
 import { describe, expect, it } from "vitest";
-import { checkProject, outcomeText } from "../../src/shelf/build.ts";
+import { checkProject } from "../../src/shelf/build.ts";
 import { findProjects } from "../../src/shelf/find.ts";
+import { outcomeText } from "../../src/shelf/report.ts";
 import { recipeText } from "../recipes.ts";
 import { memoryWorld } from "./memory.ts";
 

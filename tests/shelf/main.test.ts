@@ -32,6 +32,7 @@ const WHOLE = [
   "figures/hem.svg",
   "figures/layout.svg",
   "figures/map.svg",
+  "figures/picture.svg",
   "figures/range.svg",
   "figures/step-draw.svg",
   "figures/step-even.svg",
@@ -106,8 +107,8 @@ describe("plainwork build", () => {
     const files = { "/w/p/a/recipe.md": GOOD, "/w/p/b/recipe.md": GOOD };
     const terminal = memoryWorld(files, true);
     await run(terminal, "build", "p");
-    expect(terminal.said.err).toContain("1 of 2: a");
-    expect(terminal.said.err).toContain("2 of 2: b");
+    expect(terminal.said.err).toMatch(/\[=+ +\] 1 of 2, .+: a/);
+    expect(terminal.said.err.endsWith("\r\x1b[K")).toBe(true);
     const plain = memoryWorld(files);
     await run(plain, "build", "p");
     expect(plain.said.err).toBe("");

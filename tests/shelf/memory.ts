@@ -68,6 +68,7 @@ export function memoryWorld(files: Record<string, string>, terminal = false): Me
         ? Uint8Array.from(text.slice(BYTES.length), (letter) => letter.charCodeAt(0))
         : bytes.encode(text);
     },
+    real: (path) => path,
     size: (path) => world.read(path).length,
     write: (path, content) => {
       world.fault("write", path);

@@ -1,5 +1,5 @@
 /** The built program on a real disk: what a user types, and what is there afterwards. */
-import { execFile, spawnSync } from "node:child_process";
+import { execFile, spawn, spawnSync } from "node:child_process";
 import {
   chmodSync,
   existsSync,
@@ -127,5 +127,65 @@ describe("the built program", () => {
       expect(locked.code).toBe(3);
       expect(locked.err).toContain("no permission");
     }
+  });
+});
+
+describe("the built program, on many garments", () => {
+  const COUNT = 14;
+  const many = (name: string): string => {
+    const root = mkdtempSync(join(tmpdir(), `plainwork-${name}-`));
+    for (let i = 0; i < COUNT; i += 1) {
+      mkdirSync(join(root, "garments", `g${i}`), { recursive: true });
+      const text = recipeText({ title: `Skirt ${i}`, wearer: { waist: `${26 + (i % 4)} in` } });
+      writeFileSync(join(root, "garments", `g${i}`, "recipe.md"), text);
+    }
+    return root;
+  };
+
+  it("builds them by several threads, and leaves them as they stand when nothing has changed", async () => {
+    const root = many("many");
+    const build = (...words: string[]) =>
+      spawnSync(process.execPath, [PROGRAM, "build", "garments", ...words], { cwd: root, encoding: "utf8" });
+    const first = build();
+    expect([first.status, first.stderr]).toEqual([0, ""]);
+    const pages = (): string[] =>
+      Array.from({ length: COUNT }, (_, i) => readFileSync(join(root, `output/g${i}/booklet.html`), "utf8"));
+    const before = pages();
+    expect(new Set(before).size).toBe(COUNT);
+    const second = build();
+    expect(second.stdout).toBe(first.stdout.replace("index.html\n", "index.html (nothing had changed)\n"));
+    writeFileSync(join(root, "garments/g3/recipe.md"), recipeText({ title: "Another" }));
+    const third = build();
+    expect(third.stdout).toContain(`(${COUNT - 1} of ${COUNT} had not changed)`);
+    expect(pages().flatMap((page, i) => (page === before[i] ? [] : [i]))).toEqual([3]);
+    const anew = build("--anew");
+    expect(anew.stdout).toBe(first.stdout);
+    rmSync(root, { recursive: true, force: true });
+  });
+
+  it("stops at once when the user says so: whole booklets stand, nothing lies about", async () => {
+    const root = many("stopped");
+    const child = spawn(process.execPath, [PROGRAM, "build", "garments"], {
+      cwd: root,
+      stdio: ["ignore", "pipe", "pipe"],
+    });
+    let said = "";
+    let isStopped = false;
+    child.stderr.on("data", (chunk) => {
+      said += chunk;
+    });
+    child.stdout.on("data", () => {
+      if (!isStopped) child.kill("SIGINT");
+      isStopped = true;
+    });
+    const code = await new Promise((ended) => child.on("close", ended));
+    expect(code).toBe(130);
+    expect(said).toMatch(/^plainwork: stopped: \d+ of 14 garments are done; the others are as they were$/m);
+    const names = readdirSync(join(root, "output"));
+    expect(names.filter((name) => name.startsWith("."))).toEqual([]);
+    expect(names.length).toBeGreaterThan(0);
+    expect(names.length).toBeLessThan(COUNT);
+    for (const name of names) expect(existsSync(join(root, "output", name, "plan.json"))).toBe(true);
+    rmSync(root, { recursive: true, force: true });
   });
 });

@@ -2,7 +2,7 @@
  * What the Markdown parser finds in the maker's text: photographs of the project, with words for those who cannot see
  * them; and HTML and links that a booklet does without.
  */
-import type { Html, Image, ImageReference, Link, Nodes } from "mdast";
+import type { Definition, Html, Image, ImageReference, Link, Nodes } from "mdast";
 import type { Message, Place } from "../../recipe/message.ts";
 import { messageOf, type Problem, quoted } from "../../recipe/problem.ts";
 import { parseMarkdown } from "../parse.ts";
@@ -39,9 +39,9 @@ export function findImages(
   return { photographs, messages };
 }
 
-type Found = Image | ImageReference | Html | Link;
+type Found = Image | ImageReference | Html | Link | Definition;
 
-const LOOKED_FOR = new Set<string>(["image", "imageReference", "html", "link"]);
+const LOOKED_FOR = new Set<string>(["image", "imageReference", "html", "link", "definition"]);
 
 function* found(node: Nodes): Generator<Found> {
   const waiting: Nodes[] = [node];
@@ -52,7 +52,7 @@ function* found(node: Nodes): Generator<Found> {
 }
 
 /** A remark that no reader sees. */
-const REMARK = /^<!--[\s\S]*-->$/;
+const REMARK = /^<!--(?:(?!-->)[\s\S])*-->$/;
 
 function problemOf(image: Found): Problem | undefined {
   if (image.type === "html") {
@@ -64,8 +64,9 @@ function problemOf(image: Found): Problem | undefined {
           hint: "write Markdown; a bare < is written \\<",
         };
   }
-  if (image.type === "link") {
-    const scheme = /^([a-z][a-z0-9+.-]*):/i.exec(image.url)?.[1]?.toLowerCase();
+  if (image.type === "link" || image.type === "definition") {
+    // Browsers pass over spaces and tabs in an address.
+    const scheme = /^([a-z][a-z0-9+.-]*):/i.exec(image.url.replace(/[\p{Cc}\s]/gu, ""))?.[1]?.toLowerCase();
     return scheme === undefined || ["http", "https", "mailto"].includes(scheme)
       ? undefined
       : {

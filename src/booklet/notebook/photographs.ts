@@ -1,4 +1,5 @@
 /** Photographs: what their bytes say they are, how large they may be, and how they stand in the page. */
+import { LARGEST_PHOTOGRAPH, LARGEST_TOGETHER, MOST_PHOTOGRAPHS } from "../../recipe/limits.ts";
 import type { Message, Place } from "../../recipe/message.ts";
 import { messageOf, type Problem, quoted } from "../../recipe/problem.ts";
 import { base64 } from "./base64.ts";
@@ -15,9 +16,6 @@ export type Photographs = ReadonlyMap<string, Photograph>;
 /** What was found at a path: bytes, or that there is nothing, or only that it is too large and how large. */
 export type FoundFile = Uint8Array | "missing" | { readonly tooLarge: number };
 
-export const LARGEST_PHOTOGRAPH = 1024 * 1024;
-export const LARGEST_TOGETHER = 4 * 1024 * 1024;
-
 /** Reads what a notebook asks for; everything that is wrong is a message at the place that asks. */
 export function readPhotographs(
   wanted: Readonly<Record<string, Place>>,
@@ -26,6 +24,13 @@ export function readPhotographs(
   const photographs = new Map<string, Photograph>();
   const messages: Message[] = [];
   let together = 0;
+  const paths = Object.keys(wanted);
+  const past = paths[MOST_PHOTOGRAPHS];
+  if (past !== undefined) {
+    const text = `there are ${paths.length} photographs; at most ${MOST_PHOTOGRAPHS}`;
+    const problem = { code: "too-many", text, hint: "leave some out, or make two projects of it" };
+    return { photographs, messages: [messageOf(problem, "", wanted[past] as Place)] };
+  }
   for (const [path, place] of Object.entries(wanted)) {
     const say = (problem: Problem): void => void messages.push(messageOf(problem, "", place));
     const found = find(path);

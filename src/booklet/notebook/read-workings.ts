@@ -1,6 +1,7 @@
 /** Workings blocks: one `name = formula` a line, with # comments. Read here; calculated in work.ts once the plan is there. */
 import { type Formula, FormulaError, readFormula } from "../../quantity/formula.ts";
 import { nearest } from "../../quantity/nearest.ts";
+import { MOST_WORKINGS } from "../../recipe/limits.ts";
 import type { Message, Place } from "../../recipe/message.ts";
 import { clipped, messageOf, type Problem, quoted } from "../../recipe/problem.ts";
 import { isNames, type Names, named, pathsOf } from "../template/shape.ts";
@@ -17,9 +18,6 @@ export interface ReadWorkings {
   /** Names that are given, right or wrong: a text that uses one is not told that it is unknown. */
   readonly given: ReadonlyMap<string, "value" | "flag">;
 }
-
-/** More lines than this are refused. */
-export const MOST_LINES = 200;
 
 type Span = (line: Line, column: number, length: number) => Place;
 
@@ -63,11 +61,11 @@ class Reader {
     const about = hash < 0 ? "" : line.text.slice(hash + 1).trim();
     if (text.trim() === "") return undefined;
     this.count += 1;
-    if (this.count > MOST_LINES) {
-      if (this.count === MOST_LINES + 1) {
+    if (this.count > MOST_WORKINGS) {
+      if (this.count === MOST_WORKINGS + 1) {
         this.say(this.whole(line), {
           code: "too-many",
-          text: `there are more than ${MOST_LINES} lines of workings`,
+          text: `there are more than ${MOST_WORKINGS} lines of workings`,
           hint: "take some out",
         });
       }

@@ -1,5 +1,13 @@
 /** What is wrong with a text before its tags are read: its length, its depth, its characters, its fences and headings. */
 import { nearest } from "../../quantity/nearest.ts";
+import {
+  DEEPEST_LISTS,
+  LONGEST_BODY,
+  LONGEST_LINE,
+  MOST_BODY_LINES,
+  MOST_LIST_MARKS,
+  MOST_MARKS,
+} from "../../recipe/limits.ts";
 import type { Message, Place } from "../../recipe/message.ts";
 import { messageOf, type Problem, quoted } from "../../recipe/problem.ts";
 import { FORBIDDEN } from "./lift.ts";
@@ -7,11 +15,6 @@ import { type Fence, type Line, scan } from "./scan.ts";
 
 /** A place in the file from a line of the text, a column and a length. */
 export type Span = (line: number, column: number, length: number) => Place;
-
-/** Longer texts are refused: a notebook is read by people. */
-export const LONGEST_BODY = 60_000;
-/** Quotes and lists inside each other more than this are refused. */
-export const DEEPEST_LISTS = 8;
 
 /** Why nothing more can be read of a text: too long, too deep, or with characters that cannot stand in one. */
 export function textFault(text: string, span: Span): Message | undefined {
@@ -23,7 +26,24 @@ export function textFault(text: string, span: Span): Message | undefined {
       hint: "make it shorter, or make two projects of it",
     });
   }
-  const deep = scan(text).lines.find((line) => !line.fenced && containers(line.text) > DEEPEST_LISTS);
+  const { lines } = scan(text);
+  const many = lines[MOST_BODY_LINES];
+  if (many) {
+    return say(span(many.number, 1, 1), {
+      code: "too-long",
+      text: `this text has ${lines.length} lines; at most ${MOST_BODY_LINES}`,
+      hint: "make it shorter, or make two projects of it",
+    });
+  }
+  const long = lines.find((line) => line.text.length > LONGEST_LINE);
+  if (long) {
+    return say(span(long.number, 1, 1), {
+      code: "long-line",
+      text: `this line has ${long.text.length} characters; at most ${LONGEST_LINE}`,
+      hint: "break it into paragraphs",
+    });
+  }
+  const deep = lines.find((line) => !line.fenced && containers(line.text) > DEEPEST_LISTS);
   if (deep) {
     return say(span(deep.number, 1, 1), {
       code: "too-deep",
@@ -31,6 +51,8 @@ export function textFault(text: string, span: Span): Message | undefined {
       expected: `at most ${DEEPEST_LISTS} inside each other`,
     });
   }
+  const crowd = crowded(lines);
+  if (crowd) return say(span(crowd.line.number, 1, 1), crowd.problem);
   const odd = FORBIDDEN.exec(text);
   if (!odd) return undefined;
   const before = text.slice(0, odd.index).split("\n");
@@ -42,9 +64,33 @@ export function textFault(text: string, span: Span): Message | undefined {
   });
 }
 
+/** The line on which there are more marks than are read, and what to say of it. */
+function crowded(lines: readonly Line[]): { readonly line: Line; readonly problem: Problem } | undefined {
+  let [ofLists, inside] = [0, 0];
+  for (const line of lines) {
+    const lead = LEAD.exec(line.text)?.[0] ?? "";
+    if (!line.fenced) ofLists += /[>*+.)-]/.test(lead) ? containers(line.text) : 0;
+    inside += line.text.slice(lead.length).replace(/[^*_[\]`|<]/g, "").length;
+    const [what, most] =
+      ofLists > MOST_LIST_MARKS
+        ? ["quotes and list items", MOST_LIST_MARKS]
+        : ["stars, brackets and such", MOST_MARKS];
+    if (ofLists <= MOST_LIST_MARKS && inside <= MOST_MARKS) continue;
+    const text = `there are more than ${most} marks of ${what} up to here`;
+    return {
+      line,
+      problem: { code: "too-many", text, hint: "make the text plainer, or make two projects of it" },
+    };
+  }
+  return undefined;
+}
+
+/** Quotes and lists that a line begins with. */
+const LEAD = /^(?:[ \t]|>|[-*+](?=[ \t])|\d{1,9}[.)](?=[ \t]))*/;
+
 /** How many quotes and lists a line may stand in, by what it begins with. */
 function containers(line: string): number {
-  const lead = /^(?:[ \t]|>|[-*+](?=[ \t])|\d{1,9}[.)](?=[ \t]))*/.exec(line)?.[0] ?? "";
+  const lead = LEAD.exec(line)?.[0] ?? "";
   return lead.replace(/[ \t]+/g, (gap) => "~".repeat(Math.floor(gap.length / 2))).replace(/\d+/g, "").length;
 }
 

@@ -1,8 +1,6 @@
 /** Blocks inside blocks, as a plain reading of the tags has them: before the parser, whose time grows with the depth. */
+import { DEEPEST_TEMPLATE } from "../../recipe/limits.ts";
 import type { At } from "./tree.ts";
-
-/** Templates nested deeper than this are refused. */
-export const DEEPEST_TEMPLATE = 40;
 
 /** A block's opening tag. */
 export interface Opened {

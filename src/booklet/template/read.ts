@@ -3,7 +3,8 @@
  * decorators, comments are dropped, blocks other than #if, #unless and #each do not exist.
  */
 import { parse } from "handlebars/dist/cjs/handlebars/compiler/base.js";
-import { DEEPEST_TEMPLATE, nesting, placeOfTag } from "./nesting.ts";
+import { DEEPEST_TEMPLATE } from "../../recipe/limits.ts";
+import { nesting, placeOfTag } from "./nesting.ts";
 import { faultOf } from "./parse-fault.ts";
 import type { At, Expression, Part, Template } from "./tree.ts";
 import { TemplateError } from "./tree.ts";

@@ -1,4 +1,5 @@
 /** A template's tree and a context -> Markdown, with number marks in it. */
+import { MOST_PARTS } from "../../recipe/limits.ts";
 import { answer, type Context, holds, itemsOf, outermost, type Scope } from "./evaluate.ts";
 import { printed } from "./printing.ts";
 import { type At, type Part, type Template, TemplateError } from "./tree.ts";
@@ -22,8 +23,6 @@ export function render(template: Template, context: Context, include?: Include, 
   return new Rendering(context, include, onFault).parts(template, outermost(context));
 }
 
-/** More parts than this are not rendered: lists inside lists could go on for ever. */
-const MOST_PARTS = 200_000;
 const TOO_MUCH = "too-much";
 
 class Rendering {

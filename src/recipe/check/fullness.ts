@@ -43,11 +43,19 @@ export function checkFullness(checking: Checking): void {
     });
   }
   const follows = values.fullness?.["follow-repeat"];
-  if (follows && !written("cloth.repeat.across")) {
+  const repeat = checking.values.skirt?.run === "along" ? "down" : "across";
+  if (follows && !written(`cloth.repeat.${repeat}`)) {
     say("fullness.follow-repeat", {
       code: "no-repeat",
-      text: "the pitch is to follow the repeat, and no repeat across the cloth is given",
-      hint: "write repeat: {across: 3/4 in}, inside cloth, or follow-repeat: false",
+      text: `the pitch is to follow the repeat, and no repeat ${repeat === "down" ? "along" : "across"} the cloth is given`,
+      hint: `write repeat: {${repeat}: 3/4 in}, inside cloth, or follow-repeat: false`,
+    });
+  }
+  if (values.fullness?.["pleats-as-wished"] && !written("fullness.pleats-per-inch")) {
+    say("fullness.pleats-as-wished", {
+      code: "no-wish",
+      text: "just the wished number of pleats is asked for, and none is wished",
+      hint: "write pleats-per-inch: 9 beside it, or leave it out",
     });
   }
   checkShares(checking);

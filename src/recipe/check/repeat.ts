@@ -6,12 +6,22 @@ export function checkRepeat({ values, written, say, sayOfKey }: Checking): void 
   const repeat = values.cloth?.repeat;
   if (!repeat) return;
   const { across, match, dominant } = repeat;
-  if (match && !written("cloth.repeat.across"))
+  const along = values.skirt?.run === "along";
+  const round = along ? "down" : "across";
+  if (match && !written(`cloth.repeat.${round}`))
     sayOfKey("cloth.repeat.match", {
       code: "match-what",
-      text: "the seams are to meet on the pattern, and its repeat across the cloth is not given",
-      hint: "write across: 3/4 in beside it, measured from line to line",
+      text: `the seams are to meet on the pattern, and its repeat ${along ? "along" : "across"} the cloth is not given`,
+      hint: `write ${round}: 3/4 in beside it, measured from line to line`,
     });
+  if (along && match)
+    for (const key of ["lines-lost", "dominant"] as const)
+      if (written(`cloth.repeat.${key}`))
+        sayOfKey(`cloth.repeat.${key}`, {
+          code: "match-along",
+          text: `run along the body, the cloth meets because every length is cut to whole repeats: ${key} has no effect`,
+          hint: "take it out, and begin the first length where the pattern shall lie at its seam",
+        });
   for (const key of ["lines-lost", "dominant"] as const)
     if (match === false && written(`cloth.repeat.${key}`))
       sayOfKey(`cloth.repeat.${key}`, {

@@ -14,6 +14,10 @@ export function checkSkirt(checking: Checking): void {
 function checkBreadths({ values, written, sayOfKey }: Checking): void {
   const breadths = written("skirt.breadths");
   const round = written("skirt.round");
+  if (values.skirt?.run === "along") {
+    checkAlong({ breadths, round }, sayOfKey);
+    return;
+  }
   if (breadths && round) {
     sayOfKey("skirt.round", {
       code: "breadths-and-round",
@@ -39,6 +43,26 @@ function checkBreadths({ values, written, sayOfKey }: Checking): void {
       hint: "leave centre-front out, or take whole breadths",
     });
   }
+}
+
+/** Along the body there are no breadths: the round is wished and the cloth cut to it. */
+function checkAlong(
+  { breadths, round }: { breadths: boolean; round: boolean },
+  sayOfKey: Checking["sayOfKey"],
+): void {
+  if (breadths)
+    sayOfKey("skirt.breadths", {
+      code: "breadths-along",
+      text: "cloth that runs along the body goes round in lengths, and has no breadths",
+      hint: "write round: 160 in for the round, and lengths: 2 where it is joined from two",
+    });
+  else if (!round)
+    sayOfKey("skirt", {
+      code: "no-breadths",
+      text: "the cloth runs along the body, and its round is not given",
+      expected: "round",
+      hint: "write round: 160 in, inside skirt; it is cut to measure",
+    });
 }
 
 /** The rows must go through the turned layer: the last one, and the margin under it, lie within the turn-down. */

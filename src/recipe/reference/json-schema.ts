@@ -1,6 +1,7 @@
 /** The front matter as a JSON Schema (2020-12), for editors that know one: keys, words, defaults, what must be there. Patterns are loose; the program is the judge. */
 import { type AnySchema, type FieldMeta, isOpen, isRequired, type Kind, shapeOf } from "../meta.ts";
 import { schemaAt } from "../one-field.ts";
+import { ORIGINAL } from "../original/schema.ts";
 import { FRONT_MATTER } from "../schema/recipe.ts";
 
 type Json = string | number | boolean | readonly Json[] | { readonly [key: string]: Json };
@@ -84,11 +85,16 @@ function anyKeysOf(name: string, description: string): Json {
 }
 
 /** The schema as the text of its file. */
-export function jsonSchema(): string {
-  const whole = schemaOf(FRONT_MATTER) as { readonly [key: string]: Json };
+export const jsonSchema = (): string => schemaFile(FRONT_MATTER, "The front matter of a garment recipe");
+
+/** The same for the sheet of an original. */
+export const originalSchema = (): string => schemaFile(ORIGINAL, "What was measured of an original garment");
+
+function schemaFile(of: AnySchema, title: string): string {
+  const whole = schemaOf(of) as { readonly [key: string]: Json };
   const schema = {
     $schema: "https://json-schema.org/draft/2020-12/schema",
-    title: "The front matter of a garment recipe",
+    title,
     ...whole,
   };
   return `${JSON.stringify(schema, null, 1)}\n`;

@@ -1,6 +1,7 @@
 /** The reference of a recipe's keys as Markdown, made from the schema: one table a block. */
 import { KEYS, type Key } from "../keys.ts";
 import type { Default, FieldMeta, Kind, When } from "../meta.ts";
+import { limitsTable } from "./limits.ts";
 
 const WRITTEN: Record<Kind, string> = {
   length: "a length",
@@ -117,6 +118,7 @@ export function keyTables(): string {
       const must = required ? " It must be there." : "";
       return `### \`${name}\`\n\n${sentence(shape.meta.about)}.${must}\n\n${table(inside)}`;
     }),
+    `### Limits\n\nWhat is past one of these is refused, with the limit in the message. They are far more than a garment needs, so that no file keeps the\nprogram busy for long.\n\n${limitsTable()}`,
   ].join("\n\n");
 }
 

@@ -14,6 +14,13 @@ export const CLOTH = block("the cloth", {
     about: "has it a nap, a shading or a print that runs one way, so that nothing may be turned end for end?",
     byDefault: byDefault("false"),
   }),
+  shaded: optional(
+    choice(["across", "along"], {
+      about:
+        "does its colour pass from light to dark, and which way: across the cloth from one selvedge to the other, or along it",
+      example: "across",
+    }),
+  ),
   sheer: flag({ about: "can it be seen through?", byDefault: byDefault("false") }),
   width: length({
     about: "whole width, selvedge to selvedge",
@@ -28,6 +35,33 @@ export const CLOTH = block("the cloth", {
     least: "0 in",
     most: "60 in",
   }),
+  border: optional(
+    block("a border woven or printed along the selvedge, where the cloth runs along the body", {
+      depth: length({ about: "depth of the border", example: "9 in", above: "0 in", most: "100 in" }),
+      edge: choice(["one", "both"], {
+        about: "has one selvedge a border, or have both?",
+        example: "one",
+        byDefault: byDefault("one"),
+      }),
+      at: choice(["hem"], { about: "where it lies", example: "hem", byDefault: byDefault("hem") }),
+      "from-edge": length({
+        about: "from the outer edge of the cloth, its selvedge included, to the border's lower edge",
+        example: "1 1/2 in",
+        sameAs: "cloth.selvedge",
+        least: "0 in",
+        most: "100 in",
+      }),
+      "above-hem": optional(
+        length({
+          about:
+            "the border's lower edge above the finished hem; not given, all the ground below the border is used",
+          example: "1 in",
+          least: "0 in",
+          most: "100 in",
+        }),
+      ),
+    }),
+  ),
   thickness: optional(
     length({ about: "thickness of one layer", example: "0.25 mm", above: "0 mm", most: "20 mm" }),
   ),

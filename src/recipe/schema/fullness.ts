@@ -1,6 +1,7 @@
 /** How the fullness is set to the waist: method or zones, rows, thread, the trial. */
 import { block, list, optional } from "../blocks.ts";
 import { byDefault, choice, flag } from "../fields.ts";
+import { MOST_ZONES } from "../limits.ts";
 import { count, length, number, share } from "../measures.ts";
 import { OF_WAIST, STAY, TRIAL, ZONE } from "./set.ts";
 
@@ -24,7 +25,7 @@ export const FULLNESS = block(
     ),
     zones: optional(
       list("the zones of one half, centre front to centre back, mirrored on the other half", ZONE, {
-        most: 20,
+        most: MOST_ZONES,
       }),
     ),
     "gauged-back": length({
@@ -67,6 +68,12 @@ export const FULLNESS = block(
     }),
     "pleats-per-inch": optional(
       number({ about: "wished pleats in an inch of waist seam", example: "9", above: "0", most: "60" }),
+    ),
+    "pleats-as-wished": optional(
+      flag({
+        about:
+          "sew just the wished number of pleats, as when an original is followed; else the bites may take up to a tenth fewer, to fall on tape marks",
+      }),
     ),
     "finest-bite": length({
       about: "the finest bite that will be sewn",

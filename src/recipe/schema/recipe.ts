@@ -9,6 +9,7 @@ import { EVIDENCE } from "./evidence.ts";
 import { FULLNESS } from "./fullness.ts";
 import { INTERLINING, LINING } from "./lining.ts";
 import { PUBLISH } from "./publish.ts";
+import { CLASS, COMMISSION } from "./sheets.ts";
 import { SIZES } from "./sizes.ts";
 import { SKIRT } from "./skirt.ts";
 import { WEARER } from "./wearer.ts";
@@ -26,6 +27,8 @@ export const BLOCKS = {
   work: WORK,
   evidence: optional(EVIDENCE),
   publish: optional(PUBLISH),
+  commission: optional(COMMISSION),
+  class: optional(CLASS),
   sizes: optional(SIZES),
 } as const;
 

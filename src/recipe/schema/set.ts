@@ -1,6 +1,7 @@
 /** Parts of how the fullness is set: one zone, the stay, the trial. */
 import { block, optional } from "../blocks.ts";
 import { choice, text } from "../fields.ts";
+import { MOST_LAID } from "../limits.ts";
 import { halves, length } from "../measures.ts";
 
 /** Limits of a length on the waist seam. */
@@ -37,7 +38,7 @@ export const ZONE = block("one zone of a half, from centre front towards centre 
       about: "how many pleats; a half puts a pleat astride the centre",
       example: "3 1/2",
       least: "1/2",
-      most: "500",
+      most: String(MOST_LAID),
     }),
   ),
   towards: optional(choice(["front", "back"], { about: "which way knife pleats turn", example: "back" })),

@@ -1,6 +1,7 @@
 /** Sizes of one garment: each its own booklet. A size is laid over the recipe; what is written in it is read and checked there. */
 import { block, list, optional } from "../blocks.ts";
 import { text } from "../fields.ts";
+import { MOST_SIZES } from "../limits.ts";
 import { length, number } from "../measures.ts";
 import { EASE, HOOP_ROUND, HOOP_STEEL, OVER, WAIST, WAIST_HEIGHT, WAIST_LENGTHS } from "./wearer.ts";
 
@@ -54,5 +55,5 @@ export const SIZES = list(
     },
     { own: ["name"] },
   ),
-  { most: 50, apart: true },
+  { most: MOST_SIZES, apart: true },
 );

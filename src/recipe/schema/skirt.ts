@@ -1,10 +1,12 @@
 /** The skirt below its waist: breadths, seams, hem and trimmings. */
 import { block, optional } from "../blocks.ts";
 import { byDefault, choice, flag } from "../fields.ts";
+import { MOST_BREADTHS } from "../limits.ts";
 import { count, halves, length, number } from "../measures.ts";
 
 const TURNED = { path: "skirt.hem.kind", is: ["turned"] } as const;
 const PETTICOAT = { path: "garment", is: ["petticoat"] } as const;
+const ALONG = { path: "skirt.run", is: ["along"] } as const;
 const POCKET = { path: "skirt.pocket", is: ["true"] } as const;
 
 const HEM = block(
@@ -30,6 +32,13 @@ const HEM = block(
       example: "own",
       byDefault: byDefault("own"),
       when: { path: "skirt.hem.kind", is: ["faced"] },
+    }),
+    edge: choice(["cut", "selvedge"], {
+      about:
+        "where a faced hem of cloth that runs along the body ends: in a cut edge that is turned in, or in the selvedge as it is woven",
+      example: "cut",
+      byDefault: byDefault("cut"),
+      when: ALONG,
     }),
     "turn-in": length({
       about: "turned in at the raw edge of a turned hem",
@@ -93,8 +102,27 @@ const ofPocket = (about: string, inInches: string, inCm: string) =>
   length({ about, example: inInches, byDefault: byDefault(inInches, inCm), fixed: true, when: POCKET });
 
 export const SKIRT = block("the skirt", {
+  run: choice(["down", "along"], {
+    about:
+      "which way the cloth's length runs: down the body in breadths, or along it, round the wearer, its width from hem to top",
+    example: "down",
+    byDefault: byDefault("down"),
+  }),
+  lengths: count({
+    about: "lengths of cloth joined into the round, where the cloth runs along the body",
+    example: "2",
+    byDefault: byDefault("1"),
+    least: "1",
+    most: "20",
+    when: ALONG,
+  }),
   breadths: optional(
-    halves({ about: "breadths of cloth, whole or with a half", example: "4", least: "1/2", most: "60" }),
+    halves({
+      about: "breadths of cloth, whole or with a half",
+      example: "4",
+      least: "1/2",
+      most: String(MOST_BREADTHS),
+    }),
   ),
   round: optional(
     length({

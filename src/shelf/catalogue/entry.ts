@@ -1,5 +1,6 @@
 /** One garment of the catalogue, read from its plan.json, whoever built it. */
 import { join } from "node:path";
+import { isWithin } from "../project-files.ts";
 import { readText } from "../texts.ts";
 import type { World } from "../world.ts";
 
@@ -101,6 +102,7 @@ function entryOf(
 ): Entry | undefined {
   const has = (path: string): boolean => figures && world.kind(join(out, folder, path)) === "file";
   try {
+    if (!isWithin(world, out, join(out, folder, "plan.json"))) return undefined;
     const text = readText(world, join(out, folder, "plan.json"), "plan", "", LARGEST_PLAN);
     if (typeof text !== "string") return undefined;
     const plan = JSON.parse(text) as Record<string, unknown>;
