@@ -170,6 +170,68 @@ const SPOILT: readonly [string, Plan, string][] = [
     "ends with its lowest piece",
   ],
   ["a tuck higher", { ...good, tucks: at(good.tucks, 0, (t) => ({ ...t, seam: longer(t.seam) })) }, "tuck 1"],
+  ["the opening a slit", { ...good, opening: { ...good.opening, kind: "slit" } }, "a seam within an inch"],
+  [
+    "a pocket on the other side",
+    good.pocket ? { ...good, pocket: { ...good.pocket, side: "left" } } : good,
+    "the pocket is on the right",
+  ],
+  ["a row of other waists lost", { ...good, otherWaists: good.otherWaists.slice(1) }, "goes by whole steps"],
+  [
+    "eyes for another waist on the wrong side",
+    {
+      ...good,
+      otherWaists: good.otherWaists.map((row) =>
+        row.hook ? { ...row, hook: { ...row.hook, on: "lap" as const } } : row,
+      ),
+    },
+    "hooks for a waist",
+  ],
+  [
+    "a strip of facing too wide",
+    {
+      ...good,
+      layout: {
+        ...good.layout,
+        pieces: good.layout.pieces.map((piece) =>
+          piece.name === "facing strip 1" ? { ...piece, width: longer(piece.width) } : piece,
+        ),
+      },
+    },
+    "strips of the facing are as wide",
+  ],
+  [
+    "a piece of lining too narrow",
+    {
+      ...lined,
+      linings: at(lined.linings, 0, (l) => ({
+        ...l,
+        layout: {
+          ...l.layout,
+          pieces: at(l.layout.pieces, 0, (p) => ({ ...p, width: sub(p.width, inches("1/16")) })),
+        },
+      })),
+    },
+    "each piece of the lining is as wide",
+  ],
+  [
+    "a dominant line's seam shared unevenly",
+    ((): Plan => {
+      const wide = planOf({
+        cloth: { repeat: { across: "2 in", match: "true", dominant: "1/2 in", "lines-lost": "3" } },
+      });
+      const values = new Map(wide.values);
+      for (const [name, more] of [
+        ["seam.left", "2"],
+        ["seam.right", "-2"],
+      ] as const) {
+        const value = values.get(name);
+        if (value) values.set(name, { ...value, quantity: add(value.quantity, inches(more)) });
+      }
+      return { ...wide, values };
+    })(),
+    "the dominant line's seam is evenly shared",
+  ],
   ["a row lower", { ...good, rows: at(good.rows, 1, longer) }, "row 2"],
   [
     "a stage longer",

@@ -9,10 +9,12 @@ import { edgeLaws } from "./edge-laws.ts";
 import { brokenEstimates } from "./laws-over-hoop.ts";
 import { liningLaws, matchLaws } from "./lining-laws.ts";
 import { brokenMap } from "./map-laws.ts";
+import { placeLaws } from "./place-laws.ts";
 import { ringLaws } from "./ring-laws.ts";
 import { isRoundPiece, runLaws, runsAlong } from "./run-laws.ts";
 import { brokenShare } from "./share-laws.ts";
 import { threadLaws } from "./thread-laws.ts";
+import { brokenValues } from "./value-laws.ts";
 
 type Json = ReturnType<typeof planJson>;
 
@@ -278,6 +280,7 @@ export function brokenLaws(plan: Plan): string[] {
   broken.push(...brokenMap(json));
 
   broken.push(...brokenShare(json));
+  broken.push(...brokenValues(json, plan));
 
   // Sections: the ring is covered once; bites sum; needles' marks; limits.
   same(total(json.sections.map((section) => F(section.waist))), waist, "the sections' waists");
@@ -391,6 +394,7 @@ export function brokenLaws(plan: Plan): string[] {
   } else law(json.rows.length === 0, "no rows where nothing is gauged");
   edgeLaws({ json, plan, law, same, value, has });
   ringLaws({ plan, law, same, value, has });
+  placeLaws({ plan, law, value, has });
   threadLaws({ json, plan, law, same, value, has });
 
   // Layout: nothing overlaps, nothing sticks out, enough to buy.

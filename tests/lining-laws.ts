@@ -40,6 +40,26 @@ export function matchLaws({ plan, value, has, law, same, notLess }: Laws): void 
   const seamInFront = plan.seams.some(({ alongTop, kind }) => kind !== "slit" && alongTop.value.n === 0n);
   const centre = seamInFront ? left : left.add(between.div(2));
   law(whole(centre.sub(line).div(across)), "a dominant line stands at centre front");
+
+  // Of all the places the line can be taken to, the nearest the middle of the seam; of two as near the smaller left edge.
+  const [seam, lost] = [value("skirt.seam"), left.add(right)];
+  const off = (edge: Fraction): Fraction => edge.mul(2).sub(lost).abs();
+  for (const other of [left.sub(across), left.add(across)]) {
+    if (other.compare(seam) < 0 || lost.sub(other).compare(seam) < 0) continue;
+    const nearer = off(other).compare(off(left));
+    law(nearer > 0 || (nearer === 0 && left.compare(other) < 0), "the dominant line's seam is evenly shared");
+  }
+  // One repeat more between the seams would not do: no edge of it, in steps of a repeat, would leave both allowances.
+  for (
+    let more = value("repeat.between").add(1);
+    more.compare(value("repeat.most")) <= 0;
+    more = more.add(1)
+  ) {
+    const taken = usable.sub(more.mul(across));
+    const from = seamInFront ? line : line.sub(more.mul(across).div(2));
+    const least = from.sub(from.sub(seam).div(across).floor().mul(across));
+    law(taken.sub(least).compare(seam) < 0, "no more repeats can stand between the seams");
+  }
 }
 
 /** Linings: enough layers and no more in a pleat's wall, a round that fits, every breadth covered, pieces that lie on their cloth. */
@@ -99,6 +119,21 @@ export function liningLaws({
       return which === "lining" && lining?.kind === "hung" ? across.sub(selvedge) : across;
     });
     const total = gives.reduce((a, b) => a.add(b), F(0));
+    const widths = pieces.map((piece) => F(piece.width).toFraction()).sort();
+    const wanted = widthsOf(which, plan, value).map((across) => across.toFraction());
+    const cutting = pieces
+      .flatMap(({ name, width: across }) => {
+        const number = /^(?:narrow strip|piece) (\d+)$/.exec(name)?.[1];
+        return number ? [{ number: Number(number), across: F(across) }] : [];
+      })
+      .sort((a, b) => a.number - b.number);
+    law(
+      cutting.every(
+        ({ across }, i) => i === 0 || across.compare((cutting[i - 1] as { across: Fraction }).across) <= 0,
+      ),
+      `the wider strips of the ${which} are cut first`,
+    );
+    law(widths.join() === wanted.sort().join(), `each piece of the ${which} is as wide as it has to be`);
     const seam = value("skirt.seam");
     const round = value("skirt.round");
     if (which === "lining" && lining?.kind === "hung") {
@@ -148,4 +183,35 @@ export function liningLaws({
       "weight in all",
     );
   }
+}
+
+/** How wide each piece is cut: whole widths, and what is left up to a mark. */
+function widthsOf(which: "lining" | "interlining", plan: Plan, value: Laws["value"]): Fraction[] {
+  const upToMark = (across: Fraction): Fraction => across.div(value("tape")).ceil().mul(value("tape"));
+  const [width, selvedge, seam] = [value(`${which}.width`), value(`${which}.selvedge`), value("skirt.seam")];
+  const usable = width.sub(selvedge.mul(2));
+  if (which === "lining" && plan.recipe.lining?.kind === "hung") {
+    // The round in breadths of its own; the last has one selvedge at most.
+    let left = value("skirt.round");
+    const between = usable.sub(seam.mul(2));
+    const widths: Fraction[] = [];
+    for (; left.compare(between) >= 0; left = left.sub(between)) widths.push(width);
+    if (left.n === 0n) return widths;
+    const last = upToMark(left.add(seam.mul(2)).add(selvedge));
+    return [...widths, last.compare(width) < 0 ? last : width];
+  }
+  // A flat lining is sewn into the seams and seamed itself; an interlining lies between them and is lapped.
+  const lap = which === "lining" ? seam.mul(2) : seam;
+  return plan.breadths.flatMap((breadth) => {
+    let left =
+      which === "lining"
+        ? value("breadths.usable").div(breadth.whole ? 1 : 2)
+        : inches(breadth.to).sub(inches(breadth.from));
+    const widths: Fraction[] = [];
+    for (; left.compare(usable) >= 0; left = left.sub(usable).add(lap)) {
+      widths.push(width);
+      if (left.equals(usable)) return widths;
+    }
+    return [...widths, upToMark(left)];
+  });
 }

@@ -122,10 +122,12 @@ const settings: fc.Arbitrary<Keys> = fc.oneof(
 const maybe = (value: fc.Arbitrary<string>): fc.Arbitrary<string | null> =>
   fc.option(value, { nil: null, freq: 3 });
 
+/** In one recipe of three. */
+const seldom = <T>(value: fc.Arbitrary<T>): fc.Arbitrary<T | null> =>
+  fc.oneof({ weight: 2, arbitrary: fc.constant(null) }, { weight: 1, arbitrary: value });
+
 /** Tucks, flounces and a pocket on some, and a petticoat with its own height off the floor now and then. */
 function trimmings(show: "in" | "cm") {
-  const seldom = <T>(value: fc.Arbitrary<T>): fc.Arbitrary<T | null> =>
-    fc.oneof({ weight: 2, arbitrary: fc.constant(null) }, { weight: 1, arbitrary: value });
   const [tuck, flounce] =
     show === "in"
       ? [fc.constantFrom("1/8 in", "1/2 in", "1 in"), inches(2, 14, 4)]
@@ -155,8 +157,6 @@ function backings(show: "in" | "cm") {
     weight: maybe(fc.constantFrom("80 g/m2", "130 g/m2")),
     shrinkage: maybe(fc.constantFrom("2 %", "5 %")),
   };
-  const seldom = <T>(value: fc.Arbitrary<T>): fc.Arbitrary<T | null> =>
-    fc.oneof({ weight: 2, arbitrary: fc.constant(null) }, { weight: 1, arbitrary: value });
   return {
     lining: seldom(
       fc
@@ -176,6 +176,22 @@ function backings(show: "in" | "cm") {
     ),
   };
 }
+
+/** A sewn trial: its cloth, so many pleats in it, and what they close to, as close as thin or thick cloth would have it. */
+const trials: fc.Arbitrary<string> = fc
+  .record({
+    cloth: fc.constantFrom("18 in", "21 1/4 in", "52 cm"),
+    pleats: fc.integer({ min: 12, max: 40 }),
+    each: fc.integer({ min: 60, max: 130 }),
+  })
+  .map(
+    ({ cloth, pleats, each }) =>
+      `{cloth: "${cloth}", pleats: "${pleats}", closes-to: "${(pleats * each) / 1000} in"}`,
+  );
+
+/** Does this way of setting gauge anything? Laid pleats alone have no trial and serve no other waist. */
+const gauges = ({ method, zones }: Keys): boolean =>
+  typeof zones === "string" ? zones.includes("gauged") : method !== "pleated";
 
 /** Cloth that runs along the body on some: wide enough for most, with a border now and then. */
 function alongBody(show: "in" | "cm") {
@@ -255,6 +271,11 @@ function keysIn(show: "in" | "cm", r: Ranges): fc.Arbitrary<Keys> {
         { requiredKeys: [] },
       ),
       made: maybe(fc.constantFrom("-1/4 in", "1/8 in")),
+      trial: seldom(trials),
+      other: seldom(fc.constantFrom("-1 in", "3/4 in", "4 in")),
+      bandDepth: seldom(fc.constantFrom("1 in", "2 1/4 in", "7 cm")),
+      spacing: seldom(fc.constantFrom("3/4 in", "1 in", "2 cm")),
+      hookTo: seldom(fc.constantFrom("-1 1/2 in", "1/4 in")),
       bandFrom: fc.constantFrom("one-piece", "faced"),
       to: fc.constantFrom("waistband", "waistband", "bodice-edge", "part-band"),
       cord: maybe(fc.constantFrom("1/16 in", "1/8 in", "2 mm")),
@@ -346,16 +367,27 @@ function keysIn(show: "in" | "cm", r: Ranges): fc.Arbitrary<Keys> {
           thread: x.thread,
           "finest-bite": x.finest,
           ...(x.stay ? { stay: { thickness: x.stay } } : {}),
+          trial: gauges(x.setting) ? x.trial : null,
           ...x.setting,
         },
         attach: {
           to,
           made: x.made ? lengthOf(show, x.waist, x.ease, x.made) : null,
-          band: { from: x.bandFrom },
+          "other-waists":
+            x.other && gauges(x.setting) ? `[{waist: "${lengthOf(show, x.waist, x.ease, x.other)}"}]` : null,
+          band: {
+            from: x.bandFrom,
+            depth: x.bandDepth,
+            "hook-sets":
+              x.hookTo && to === "waistband"
+                ? `[{waist: "${lengthOf(show, x.waist, x.ease, x.hookTo)}"}]`
+                : null,
+          },
           ...piping,
           "flat-parts": x.flatParts,
           ...(to === "bodice-edge" && x.point ? { "waist-edge": x.point } : {}),
           "placket-hooks": x.hooks,
+          "hook-spacing": x.spacing,
           opening,
         },
         ...(Object.keys(x.price).length > 0 ? { work: { price: x.price } } : {}),

@@ -109,9 +109,76 @@ export function ringLaws(checks: Checks): void {
     const strips = pieces.filter(({ name }) => name.startsWith("facing")).length;
     law(value("facing.strips").compare(strips) <= 0, "no strip of the facing is missing");
     law(value("facing.strips").add(2).compare(strips) >= 0, "two joins more in the facing at most");
+    const found = pieces.filter(({ name }) => name.startsWith("facing"));
+    // Beside lengths that run along the body, and where there is room for it, the facing runs along too, on end in the layout.
+    const onEnd = has("run.beside") && value("run.beside").compare(value("facing.depth")) >= 0;
+    const goes = onEnd ? found.map(() => value("run.length")) : facingWidths(checks, strips);
+    law(
+      found
+        .map((strip) => length(onEnd ? strip.length : strip.width).toFraction())
+        .sort()
+        .join() ===
+        goes
+          .map((width) => width.toFraction())
+          .sort()
+          .join(),
+      "strips of the facing are as wide as they have to be",
+    );
+    for (const strip of found)
+      same(length(onEnd ? strip.width : strip.length), value("facing.depth"), "depth of the facing's strips");
   }
 
-  if (plan.gauged.length > 0) gaugedLaws(checks);
+  if (plan.gauged.length === 0) return;
+  gaugedLaws(checks);
+  tableOfWaists(checks);
+}
+
+/** The fewest strips are whole widths, but for the last, which has one selvedge; of more all are alike, up to a mark. */
+function facingWidths({ value }: Checks, count: number): Fraction[] {
+  const [width, selvedge, seam] = [value("cloth.width"), value("cloth.selvedge"), value("skirt.seam")];
+  const usable = width.sub(selvedge.mul(2));
+  const round = value("skirt.round");
+  if (value("facing.strips").compare(count) !== 0) {
+    const alike = round.div(count).add(seam.mul(2)).div(value("tape")).ceil().mul(value("tape"));
+    return Array.from({ length: count }, () => alike.add(selvedge));
+  }
+  const rest = round.add(seam.mul(2 * count)).sub(usable.mul(count - 1));
+  const last = rest.compare(usable) < 0 ? rest.add(selvedge) : width;
+  return [...Array.from({ length: count - 1 }, () => width), last];
+}
+
+/** The table of other waists: four whole steps to either side and those asked for, by size, each with its hooks where there are any. */
+function tableOfWaists({ plan, law, value }: Checks): void {
+  const seam = value("waist.seam");
+  const plain = seam.sub(sumOf(plan.gauged.map(({ waist }) => length(waist))));
+  const step = plan.recipe.show === "cm" ? new Fraction(2000n, 2540n) : new Fraction(1n);
+  const asked = (plan.recipe.attach.otherWaists ?? []).map(({ waist }) => length(waist));
+  const steps = Array.from({ length: 9 }, (_, i) => seam.add(step.mul(i - 4)));
+  const wanted = [...steps, ...asked]
+    .filter((waist) => waist.compare(plain) > 0)
+    .sort((a, b) => a.compare(b))
+    .map((waist) => waist.toFraction());
+  const found = plan.otherWaists.map(({ waist }) => length(waist).toFraction());
+  law(found.join(" ") === [...new Set(wanted)].join(" "), "the table of other waists goes by whole steps");
+  for (const row of plan.otherWaists) {
+    const away = length(row.waist).sub(seam);
+    law(row.asPlanned === (away.n === 0n), "one waist of the table is the one planned");
+    law(
+      row.asked === asked.some((waist) => waist.equals(length(row.waist))),
+      "what is asked for is marked in the table",
+    );
+    // 2 in over the garment at most; of the lap half an inch is left.
+    const inward = away.n !== 0n && away.compare(0) < 0 && away.compare(-2) >= 0;
+    const outward =
+      plan.recipe.attach.to === "waistband" &&
+      away.compare(0) > 0 &&
+      away.add("1/2").compare(value("attach.band.lap")) <= 0;
+    const hooks =
+      plan.recipe.attach.to !== "waistband" ? undefined : inward ? "garment" : outward ? "lap" : undefined;
+    law(row.hook?.on === hooks, `hooks for a waist ${away.toFraction()} in from the planned one`);
+    if (row.hook)
+      law(length(row.hook.away).equals(away.abs()), "the eyes stand as far away as the waists differ");
+  }
 }
 
 function gaugedLaws({ plan, law, same, value, has }: Checks): void {

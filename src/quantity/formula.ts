@@ -213,10 +213,10 @@ class Builder {
     return found.at;
   }
 
-  /** Where a name first stands as a whole word in the text as written. */
+  /** Where a name first stands as a whole word in the text as written, which may have spaces round its points. */
   placeOf(name: string): number {
-    const found = new RegExp(`(?<![\\w.])${name.replace(/[.$]/g, "\\$&")}(?![\\w.])`).exec(this.text);
-    return found?.index ?? 0;
+    const spaced = name.replaceAll("$", "\\$").split(".").join("\\s*\\.\\s*");
+    return this.text.search(new RegExp(`(?<![\\w.])${spaced}(?![\\w.])`));
   }
 
   private gap(operands: readonly ParsedNode[]): number {

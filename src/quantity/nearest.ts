@@ -23,7 +23,8 @@ export function distance(a: string, b: string): number {
     for (let j = 1; j <= b.length; j += 1) {
       const same = a[i - 1] === b[j - 1] ? 0 : 1;
       let best = Math.min(at(last, j) + 1, at(row, j - 1) + 1, at(last, j - 1) + same);
-      if (i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1]) {
+      // Before the first letter of either word there is none, and none is like no letter.
+      if (a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1]) {
         best = Math.min(best, at(beforeLast, j - 2) + 1);
       }
       row.push(best);

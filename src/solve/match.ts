@@ -4,7 +4,7 @@
  * (practice: checks; the choice of the edges is this project's own).
  */
 import { printPart } from "../quantity/print.ts";
-import { fraction, isWhole, less, mul, plain, type Quantity, sub } from "../quantity/quantity.ts";
+import { fraction, less, mul, plain, type Quantity, sub } from "../quantity/quantity.ts";
 import type { Recipe } from "../recipe/recipe.ts";
 import type { Work } from "./context.ts";
 import { isAlong, takesMore } from "./run.ts";
@@ -15,7 +15,6 @@ export const seamLoss = (recipe: Recipe): string => (takesMore(recipe) ? "seam.l
 /** Does a seam stand at centre front? As asked for; else for an even number of breadths, and never where the cloth runs along. */
 export function seamInFront({ recipe, sheet }: Pick<Work, "recipe" | "sheet">): boolean {
   const count = sheet.get("breadths.count").value;
-  if (!isWhole(sheet.get("breadths.count"))) return false;
   const free = count.mod(2).equals(0) && !isAlong(recipe) ? "seam" : "breadth";
   return (recipe.skirt.centreFront ?? free) === "seam";
 }
@@ -99,7 +98,6 @@ export function placeDominant({ recipe, sheet, say }: Work): void {
 
 /** Of the places `at` + whole repeats from `low` to `high` the one nearest their middle; undefined where there is none. */
 function nearMiddle(at: Quantity, low: Quantity, high: Quantity, repeat: Quantity): Quantity | undefined {
-  if (less(high, low)) return undefined;
   const steps = low.value.sub(at.value).div(repeat.value).ceil();
   let place = sub(at, mul(repeat, plain(steps.neg())));
   let best: Quantity | undefined;

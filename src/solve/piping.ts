@@ -1,6 +1,6 @@
 /** Piping: a cord in a bias strip. How wide and long the strip is, and from what square of cloth it is cut. */
 import { diagonal } from "../quantity/diagonal.ts";
-import { add, div, less, max, mul, plain, type Quantity, sub } from "../quantity/quantity.ts";
+import { add, div, less, mul, plain, type Quantity, sub } from "../quantity/quantity.ts";
 import type { Work } from "./context.ts";
 import type { Wanted } from "./layout.ts";
 
@@ -47,8 +47,7 @@ function squareFor(length: Quantity, count: number, cutting: Cutting): Quantity 
   const widths = Array.from({ length: count }, (_, i) => 2 * Math.trunc((i + 1) / 2) + 1);
   const lost = add(mul(width, plain(widths.reduce((a, b) => a + b))), mul(join, plain(count - 1)));
   const long = div(add(length, lost), plain(count));
-  const last = add(shortest(cutting), mul(width, plain(widths.at(-1) as number)));
-  let square = diagonal(div(max(long, last), plain(2n)), tape);
+  let square = diagonal(div(long, plain(2n)), tape);
   for (;;) {
     const strips = stripsOf(square, cutting);
     if (strips.length >= count && !less(joined(strips, count, join), length)) return square;

@@ -93,10 +93,8 @@ const ORDINALS = ["first", "second", "third", "fourth", "fifth", "sixth", "seven
 /** "left front quarter" where all is gauged; else by what it is and where it lies. */
 function nameOf(half: "left" | "right", { zone, index, part, parts }: Span, spans: readonly Span[]): string {
   const zones = [...new Set(spans.map((span) => span.index))];
-  if (zones.length === 1 && zone.set === "gauged") {
-    if (parts === 2) return `${half} ${part === 0 ? "front" : "back"} quarter`;
-    return parts === 1 ? `${half} half` : `${half} section ${part + 1} from the front`;
-  }
+  // Half the waist seam makes two sections of a quarter, neither more nor less.
+  if (zones.length === 1 && zone.set === "gauged") return `${half} ${part === 0 ? "front" : "back"} quarter`;
   const what =
     zone.set === "flat" ? "flat part" : zone.set === "gauged" ? "gauged part" : PLEAT_NAMES[zone.set];
   const alike = zones.filter((i) => spans.find((span) => span.index === i)?.zone.set === zone.set);

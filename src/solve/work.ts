@@ -1,5 +1,5 @@
 /** Hand work by stage, as a range: counts of stitches and marks over rates a minute. Rests come on top: five to ten minutes in every hour. */
-import { add, fraction, type Quantity, quantity, RATE, TIME } from "../quantity/quantity.ts";
+import { fraction, quantity, RATE } from "../quantity/quantity.ts";
 import type { Work } from "./context.ts";
 import type { Stage } from "./plan.ts";
 
@@ -97,8 +97,3 @@ export function solveWork({ recipe, sheet }: Work): readonly Stage[] {
 /** Where the maker's own pace comes from. */
 const paceRule = (garments: number): string =>
   `your own pace, from ${garments} other ${garments === 1 ? "garment" : "garments"} you recorded, at least a tenth either way`;
-
-/** The sum of the stages, for holding against `work.low` and `work.high`. */
-export function sumOf(stages: readonly Stage[], end: "low" | "high"): Quantity {
-  return stages.map((stage) => stage[end]).reduce(add, quantity(0n, TIME));
-}

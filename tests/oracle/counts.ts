@@ -43,9 +43,17 @@ function choices(plan: Plan, section: GaugedSection): Choice[] {
   const packed = least(below(over(waist, value("gauging.packed"))), byCloth);
   const easy = most(least(below(over(waist, value("gauging.easy"))), byCloth), fewest);
   const wish = plan.recipe.fullness.pleatsPerInch;
-  const wanted = wish
-    ? least(most(near(over(times(value("fullness.pleatsPerInch"), waist), fromText("25.4"))), fewest), packed)
-    : easy;
+  const { trial } = plan.recipe.fullness;
+  if (trial && order(value("fullness.trial.closesTo"), value("trial.reaches")) <= 0) {
+    // It passes: as many pleats as its own pitch gives this cloth, and no more than stand packed.
+    const pitch = over(value("fullness.trial.cloth"), value("fullness.trial.pleats"));
+    const own = most(1n, least(near(over(cloth, pitch)), below(over(waist, value("gauging.packed")))));
+    return [{ pleats: own, sizes: 0 }];
+  }
+  const wished = (): bigint =>
+    least(most(near(over(times(value("fullness.pleatsPerInch"), waist), fromText("25.4"))), fewest), packed);
+  // A trial that could not close has shown how close is easy: a wish gives way to it.
+  const wanted = wish ? (trial ? least(wished(), easy) : wished()) : easy;
   const from = most(below(times(rational(9n, 10n), count(wanted))), fewest, 1n);
   return Array.from({ length: Number(wanted - from + 1n) }, (_, i) => {
     const pleats = wanted - BigInt(i);
@@ -65,14 +73,11 @@ export function missed(plan: Plan): string[] {
 }
 
 /**
- * The rules in words are those of a garment not yet tried, not made, not on the lines of its cloth, and whose sections do
+ * The rules in words are those of a garment not made, not on the lines of its cloth, and whose sections do
  * not take their bites from one another (tests/share-laws.ts has those).
  */
 const plainlyCounted = ({ recipe }: Plan): boolean =>
-  !recipe.fullness.trial &&
-  !recipe.attach.made &&
-  !recipe.fullness.followRepeat &&
-  !recipe.fullness.backShare;
+  !recipe.attach.made && !recipe.fullness.followRepeat && !recipe.fullness.backShare;
 
 /** So many random recipes; how many sections were tried. */
 export function holdCounts(runs: number): number {

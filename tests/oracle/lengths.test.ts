@@ -3,6 +3,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { diagonal } from "../../src/quantity/diagonal.ts";
 import { ellipseGirth, enclosed, ends, middle, PARTS, PI, root } from "../../src/quantity/enclosure.ts";
+import { hypotenuse } from "../../src/quantity/hypotenuse.ts";
 import { fraction, inches, toInches } from "../../src/quantity/quantity.ts";
 
 /** arctan(1 / n) counted in so many parts of one, by its series. */
@@ -49,6 +50,34 @@ it("a diagonal is the whole number of steps next to x times the root of 2, above
     }),
     { numRuns: 500 },
   );
+});
+
+it("a slant is the whole number of steps nearest the root of both squares, midway the even one", () => {
+  const side = fc.bigInt({ min: 0n, max: 4000n });
+  fc.assert(
+    fc.property(side, side, fc.constantFrom(1n, 2n, 5n, 16n), (a, b, step) => {
+      const slant = hypotenuse(inches(fraction(a)), inches(fraction(b)), inches(fraction(step)));
+      const k = toInches(slant).div(step).n;
+      expect(toInches(slant).equals(fraction(k * step))).toBe(true);
+      // (2 k - 1) and (2 k + 1) half steps lie on either side of the root, twice each squared.
+      const twice = 4n * (a * a + b * b);
+      const [under, over] = [(2n * k - 1n) * step, (2n * k + 1n) * step];
+      expect(k === 0n || under * under <= twice).toBe(true);
+      expect(twice <= over * over).toBe(true);
+      if (under * under === twice || over * over === twice) expect(k % 2n).toBe(0n);
+    }),
+    { numRuns: 300 },
+  );
+});
+
+it.each([
+  [3n, 4n, 2n, 4n],
+  [9n, 12n, 2n, 16n],
+  [3n, 4n, 10n, 0n],
+  [9n, 12n, 10n, 20n],
+])("%s and %s make 5 or 15: midway between two steps of %s, so the even one, %s", (a, b, step, is) => {
+  const slant = hypotenuse(inches(fraction(a)), inches(fraction(b)), inches(fraction(step)));
+  expect(toInches(slant).equals(fraction(is))).toBe(true);
 });
 
 /** The girth by the trapezium rule over the angle, with twice as many steps until nothing changes. */

@@ -3,6 +3,7 @@ import { describe, expect, it } from "vitest";
 import { makeBooklet } from "../../src/booklet/booklet.ts";
 import { ellipseGirth, enclosed, middle } from "../../src/quantity/enclosure.ts";
 import { readFormula } from "../../src/quantity/formula.ts";
+import { hypotenuse } from "../../src/quantity/hypotenuse.ts";
 import { fraction, inches, plain, toInches } from "../../src/quantity/quantity.ts";
 import { roundTo, share } from "../../src/quantity/tape.ts";
 import { readRecipe } from "../../src/recipe/read.ts";
@@ -21,6 +22,15 @@ describe("units and geometry, by formulas as a maker writes them", () => {
     const result = readFormula(formula).evaluate(() => undefined);
     if (typeof result === "boolean") throw new Error(formula);
     within(result.dim.length === 1 ? toInches(result) : result.value, is, by ?? "0");
+  });
+});
+
+describe("right-angled triangles", () => {
+  it.each(published.triangles)("$sides: $is [$source; $status]", ({ sides: [a, b], is }) => {
+    const slant = hypotenuse(inches(`${a}`), inches(`${b}`), inches("1"));
+    expect(toInches(slant).equals(is)).toBe(true);
+    // It is that, and no rounding of something near it.
+    expect((a as number) ** 2 + (b as number) ** 2).toBe(is ** 2);
   });
 });
 

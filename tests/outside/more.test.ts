@@ -15,8 +15,11 @@ import {
 } from "../../src/quantity/quantity.ts";
 import { readLength, readQuantity } from "../../src/quantity/read.ts";
 import { roundTo, share, tally } from "../../src/quantity/tape.ts";
+import { readOriginal } from "../../src/recipe/original/read.ts";
 import { marksOf } from "../../src/solve/bites.ts";
 import { FLOUNCE_ROUND, STRIPS } from "../../src/solve/flounces.ts";
+import { workOriginal } from "../../src/solve/original/answers.ts";
+import { sheetText } from "../original/sheet.ts";
 import { planOf } from "../recipes.ts";
 
 const inInches = (text: string): string => {
@@ -24,6 +27,28 @@ const inInches = (text: string): string => {
   if (!reading.ok) throw new Error(reading.error);
   return toInches(reading.value).toFraction();
 };
+
+describe("row 19: the surviving dress, measured as an original", () => {
+  it("gives its raw width, its seams and its fullness back", () => {
+    const text = sheetText({
+      breadths: "[{width: 18 1/2 in, count: 8}]",
+      "hem-round": "148 in",
+      waist: "28 in",
+      seam: "11/64 in",
+      set: "pleated",
+      "pleats-in-all": null,
+      lengths: "{front: 43 in, back: 46 in}",
+      fold: null,
+    });
+    const { original, placeOf, messages } = readOriginal("original.yaml", text);
+    expect(messages).toEqual([]);
+    if (!original) throw new Error("the sheet is sound");
+    const { found } = workOriginal(original, placeOf);
+    expect(found.get("cloth.width").value.mul(8).div("25.4").toFraction()).toBe("603/4");
+    expect(found.get("seam.lost").value.div("25.4").toFraction()).toBe("11/4");
+    expect(Math.abs(found.get("fullness.ratio").value.valueOf() - 5.29)).toBeLessThan(0.005);
+  });
+});
 
 describe("row 6: 60 in of 0.8 mm wool in three layers at 8 pleats an inch cannot be (geometry)", () => {
   const plan = planOf({

@@ -1,7 +1,7 @@
-/** How many changes turn one word into another, held against the definition itself, word by word from the end. */
+/** How many changes turn one word into another, by the definition itself, word by word from the end; and which word is meant. */
 import fc from "fast-check";
 import { expect, it } from "vitest";
-import { distance } from "../../src/quantity/nearest.ts";
+import { distance, nearest } from "../../src/quantity/nearest.ts";
 
 /** The fewest of: leave out, put in, change or keep, swap two neighbours and go on before them. */
 function changes(a: string, b: string): number {
@@ -38,4 +38,31 @@ it("any two short words, by the definition", () => {
     }),
     { numRuns: 300 },
   );
+});
+
+const LONG = "a".repeat(60);
+
+/** What was written, what is known, what is meant, why. */
+const MEANT: readonly (readonly [string, readonly string[], string | undefined, string])[] = [
+  ["breaxyz", ["breadth"], "breadth", "three changes in seven letters: two whole threes and a part of one"],
+  ["brewxyz", ["breadth"], undefined, "four are too many"],
+  ["brexyh", ["breath"], "breath", "two in six"],
+  ["brxxyh", ["breath"], undefined, "not three"],
+  ["seaxy", ["seams"], "seams", "two in five"],
+  ["rowx", ["rows"], "rows", "one in four"],
+  ["roxx", ["rows"], undefined, "not two"],
+  ["hen", ["hem"], "hem", "one in three"],
+  ["tp", ["to"], undefined, "none in two"],
+  ["To", ["to"], "to", "but for the case of a letter"],
+  ["waistToFloor", ["waist-to-floor"], "waist-to-floor", "a hump is a hyphen"],
+  ["waist_to floor", ["waist-to-floor"], "waist-to-floor", "and so are a line and a space"],
+  ["wast", ["west", "wasp"], "wasp", "of two as near the one that begins alike for longer"],
+  ["cat", ["bat", "rat"], "bat", "else the first"],
+  ["hems", ["hams", "hem", "hems"], "hems", "the nearest"],
+  [LONG, [LONG], LONG, "sixty letters are compared"],
+  [`${LONG}a`, [`${LONG}a`], undefined, "no more"],
+];
+
+it.each(MEANT)("%s among %j: %s, %s", (name, known, found) => {
+  expect(nearest(name, known)).toBe(found);
 });
