@@ -1,6 +1,15 @@
 /** Runs the built program on a project whose measures change, and knows its whole booklets byte for byte. */
 import { spawn } from "node:child_process";
-import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from "node:fs";
+import {
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  statSync,
+  watch,
+  writeFileSync,
+} from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
@@ -14,6 +23,13 @@ export interface Ran {
   readonly killed: boolean;
   readonly err: string;
   readonly time: number;
+}
+
+export interface How {
+  readonly killAfter?: number;
+  readonly onceWriting?: boolean;
+  readonly before?: readonly string[];
+  readonly anew?: boolean;
 }
 
 /** All files of a folder as one text, to compare; of the stamp, which tells times, what it says the files are. "" where it is not there. */
@@ -63,17 +79,11 @@ export class Builds {
   }
 
   /**
-   * Builds into a folder; `before` are the words of a program that runs it, `killAfter` milliseconds it is killed. It
-   * really builds, where nothing has changed too, unless `anew` is false.
+   * Builds into a folder; `before` are the words of a program that runs it. It is killed after `killAfter` milliseconds, or
+   * so many after it began to write, with `onceWriting`. It really builds, where nothing has changed too, unless `anew` is
+   * false.
    */
-  run(
-    out: string,
-    {
-      killAfter,
-      before = [],
-      anew = true,
-    }: { killAfter?: number; before?: readonly string[]; anew?: boolean } = {},
-  ): Promise<Ran> {
+  run(out: string, { killAfter, onceWriting = false, before = [], anew = true }: How = {}): Promise<Ran> {
     const [program = process.execPath, ...words] = [
       ...before,
       process.execPath,
@@ -92,9 +102,18 @@ export class Builds {
         err += chunk;
       });
       run.stdout.resume();
-      const timer = killAfter === undefined ? undefined : setTimeout(() => run.kill("SIGKILL"), killAfter);
+      let timer: NodeJS.Timeout | undefined;
+      const kill = (): void => {
+        timer ??= setTimeout(() => run.kill("SIGKILL"), killAfter);
+      };
+      const seen =
+        killAfter !== undefined && onceWriting
+          ? watch(join(this.folder, out), (_, name) => name?.includes(".new-") && kill())
+          : undefined;
+      if (killAfter !== undefined && !onceWriting) kill();
       run.once("close", (code, signal) => {
         clearTimeout(timer);
+        seen?.close();
         resolve({ code, killed: signal === "SIGKILL", err, time: performance.now() - start });
       });
     });
