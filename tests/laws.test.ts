@@ -82,6 +82,17 @@ const SPOILT: readonly [string, Plan, string][] = [
     "is as wide as hem, skirt and turn-down",
   ],
   [
+    "a facing strip along the body cut short",
+    borderedLaid("facing strip 1", (piece) => ({ ...piece, length: sub(piece.length, inches("1/8")) })),
+    "strips of the facing are as wide",
+  ],
+  [
+    "a facing strip along the body too shallow",
+    borderedLaid("facing strip 2", (piece) => ({ ...piece, width: sub(piece.width, inches("1/8")) })),
+    "depth of the facing's strips",
+  ],
+  ["a length longer than the round asks", borderedWith("run.length", longer), "run.length by its rule"],
+  [
     "a flounce strip off its border",
     borderedLaid("flounce strip 1", (piece) => ({ ...piece, x: sub(piece.x, inches("1/8")) })),
     "lies at a border",
