@@ -306,6 +306,16 @@ describe("the laws", () => {
     expect(brokenLaws(good)).toEqual([]);
     expect(brokenLaws(lined)).toEqual([]);
   });
+  it("a lining or interlining just as wide as what it covers is cut in whole widths", () => {
+    const keys = {
+      lining: { kind: "flat", to: "turned", width: "44 3/4 in", selvedge: "1/4 in", thickness: "0.1 mm" },
+      interlining: { to: "short", width: "43 3/4 in", selvedge: "1/4 in", thickness: "0.1 mm" },
+    };
+    const plan = planOf(keys);
+    expect(brokenLaws(plan)).toEqual([]);
+    for (const { layout } of plan.linings)
+      expect(layout.pieces.map(({ name }) => name)).toEqual([1, 2, 3, 4].map((n) => `whole width ${n}`));
+  });
   it.each(SPOILT)("%s is noticed", (_, plan, words) => {
     const gauged = plan.sections.flatMap((section) => (section.set === "gauged" ? [section] : []));
     expect(brokenLaws({ ...plan, gauged }).join("\n")).toContain(words);
