@@ -7,8 +7,8 @@ export default defineConfig({
   test: {
     include: ["tests/**/*.test.ts"],
     exclude: ["tests/**/*.long.test.ts"],
-    testTimeout: 60_000,
-    hookTimeout: 60_000,
+    testTimeout: 120_000,
+    hookTimeout: 120_000,
     maxWorkers: 2,
     // Tests share nothing that one could spoil for the next, and reading all modules anew for each file took half the time.
     isolate: false,

@@ -41,7 +41,7 @@ export const MOST_LAID = 1000;
 export const MOST_GAUGED = 6000;
 /** Zones of a half; sizes. */
 export const MOST_ZONES = 20;
-export const MOST_SIZES = 50;
+export const MOST_SIZES = 64;
 
 /** Rows of evidence.csv. */
 export const MOST_EVIDENCE = 5000;

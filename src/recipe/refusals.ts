@@ -38,18 +38,25 @@ const FORBIDDEN = new Set(["__proto__", "constructor", "prototype"]);
 
 /** A pair's key, or what is wrong with it. */
 export function readKey(node: YamlNode | null): string | Problem {
-  const expected = "a key in words";
   if (node && !isScalar(node)) {
-    return { code: "key-kind", text: "a list or block stands where a key must", expected };
+    return {
+      code: "key-kind",
+      text: "a list or block stands where a key must",
+      expected: "a key in words",
+    };
   }
-  const key = node?.value;
-  if (typeof key !== "string" || key.trim() === "") {
-    return { code: "no-key", text: "there is no key before this colon", expected };
-  }
+  const key = typeof node?.value === "string" ? node.value : "";
+  return keyFault(key) ?? key;
+}
+
+/** What is wrong with a text as a key, if anything is. */
+export function keyFault(key: string): Problem | undefined {
+  if (key.trim() === "")
+    return { code: "no-key", text: "there is no key before this colon", expected: "a key in words" };
   if (key === "<<") {
     const text = "<< would merge another block into this one";
     return { code: "merge-key", text, hint: "write the keys themselves" };
   }
-  if (!FORBIDDEN.has(key)) return key;
+  if (!FORBIDDEN.has(key)) return undefined;
   return { code: "forbidden-key", text: `${quoted(key)} cannot be a key`, hint: "take it out" };
 }

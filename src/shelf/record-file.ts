@@ -6,6 +6,7 @@ import { LONGEST_ENTRY } from "../recipe/limits.ts";
 import { Source } from "../recipe/lines.ts";
 import type { Message, Place } from "../recipe/message.ts";
 import { messageOf, type Problem, quoted } from "../recipe/problem.ts";
+import { keyFault } from "../recipe/refusals.ts";
 
 /** A record, and where its parts stand. */
 export interface RecordFile {
@@ -100,6 +101,11 @@ export function readRecordFile(
 }
 
 const TEXTS = ["changes", "notes", "said"] as const;
+const NAME = "a name that can be a key of as-made.yaml";
+
+/** Can it, and the chapter it begins with, be a key of as-made.yaml? Else the file could not be read again. */
+const isName = (name: string): boolean =>
+  !/\p{Cc}/u.test(name) && !keyFault(name) && !keyFault(name.split("/")[0] as string);
 
 /** Parts of a record that a page would pass over: here they are told, since nothing may be lost. */
 function unfitParts(block: Readonly<Record<string, unknown>>): [readonly string[], string][] {
@@ -111,7 +117,10 @@ function unfitParts(block: Readonly<Record<string, unknown>>): [readonly string[
       found.push([[part], "a block of names and values"]);
       return;
     }
-    for (const [name, one] of Object.entries(value)) if (!fits(one)) found.push([[part, name], expected]);
+    for (const [name, one] of Object.entries(value)) {
+      if (!isName(name)) found.push([[part, name], NAME]);
+      else if (!fits(one)) found.push([[part, name], expected]);
+    }
   };
   for (const part of TEXTS)
     each(
@@ -129,6 +138,9 @@ function unfitParts(block: Readonly<Record<string, unknown>>): [readonly string[
     if (value !== undefined && !(Array.isArray(value) && value.every((one) => typeof one === "string")))
       found.push([[part], "a list of texts"]);
   }
+  const { ticked } = block;
+  for (const [i, id] of Array.isArray(ticked) ? ticked.entries() : [])
+    if (typeof id === "string" && !isName(id)) found.push([["ticked", String(i)], NAME]);
   return found;
 }
 

@@ -6,10 +6,18 @@ import type { Answer, Hands } from "./hands.ts";
 /** More than these would need more memory than a small machine has. */
 const MOST = 8;
 
+/** A setting that says how many threads build at once; without it, or with something else than a number, one a processor. */
+const SETTING = "PLAINWORK_THREADS";
+
+function countOf(setting = ""): number {
+  const asked = /^[1-9]\d?$/.test(setting) ? Number(setting) : availableParallelism();
+  return Math.min(MOST, asked);
+}
+
 /** @param program the file that a thread runs; it calls `workAsHand` */
 export function threads(program: string, process: NodeJS.Process): Hands {
   return {
-    count: Math.min(MOST, availableParallelism()),
+    count: countOf(process.env[SETTING]),
     start(task, answered) {
       const worker = new Worker(program, { workerData: { hand: task }, stdout: false, stderr: false });
       worker.on("message", answered);

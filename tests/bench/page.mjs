@@ -2,7 +2,6 @@
  * How fast a page answers: 200 changed measures in Chromium, from the typed text to the changed document laid out, beside
  * the bare pipeline parsing the same booklet's Markdown in the same run.
  */
-import { readFileSync } from "node:fs";
 import { pathToFileURL } from "node:url";
 import { chromium } from "playwright-core";
 
@@ -56,38 +55,37 @@ export async function pageUpdates(html, count = 200) {
   return { first, times };
 }
 
-/** Milliseconds of the bare pipeline over a booklet's Markdown, warm, `count` times. */
-export async function barePipeline(markdown, count = 15) {
-  const [{ unified }, parse, rehype, stringify, { gfmTable }, { gfmTableFromMarkdown }] = await Promise.all([
-    import("unified"),
-    import("remark-parse"),
-    import("remark-rehype"),
-    import("rehype-stringify"),
-    import("micromark-extension-gfm-table"),
-    import("mdast-util-gfm-table"),
-  ]);
-  function tables() {
-    const data = this.data();
-    data.micromarkExtensions = [gfmTable()];
-    data.fromMarkdownExtensions = [gfmTableFromMarkdown()];
+/** Opens a page from the disk so many times: milliseconds to the first picture of it, until all is laid out, and for its scripts. */
+export async function firstPaints(html, count = 9) {
+  const { existsSync } = await import("node:fs");
+  const executablePath = PLACES.find((path) => path && existsSync(path));
+  const browser = await chromium.launch({ executablePath, args: ["--no-sandbox", "--disable-gpu"] });
+  const found = { paint: [], loaded: [], script: [] };
+  for (let i = 0; i < count + 1; i += 1) {
+    const page = await browser.newPage({ viewport: { width: 400, height: 800 } });
+    await browser.startTracing(page, { categories: ["devtools.timeline", "v8"] });
+    await page.goto(pathToFileURL(html).href);
+    const [paint, loaded] = await page.evaluate(
+      () =>
+        new Promise((done) => {
+          const tell = () => {
+            const [first] = performance.getEntriesByName("first-contentful-paint");
+            if (!first) return requestAnimationFrame(tell);
+            done([first.startTime, performance.getEntriesByType("navigation")[0].loadEventEnd]);
+          };
+          tell();
+        }),
+    );
+    const trace = JSON.parse(String(await browser.stopTracing()));
+    const compiled = trace.traceEvents.filter(({ name, ph }) => ph === "X" && /^v8\.compile$/i.test(name));
+    // The first opening warms the disk.
+    if (i > 0) {
+      found.paint.push(paint);
+      found.loaded.push(loaded);
+      found.script.push(compiled.reduce((sum, { dur = 0 }) => sum + dur / 1000, 0));
+    }
+    await page.close();
   }
-  const pipeline = unified()
-    .use(parse.default)
-    .use(tables)
-    .use(rehype.default)
-    .use(stringify.default)
-    .freeze();
-  const text = readFileSync(markdown, "utf8");
-  const times = [];
-  for (let i = 0; i < count + 5; i += 1) {
-    const start = performance.now();
-    pipeline.processSync(text);
-    if (i >= 5) times.push(performance.now() - start);
-  }
-  return times;
+  await browser.close();
+  return found;
 }
-
-const sorted = (times) => [...times].sort((a, b) => a - b);
-export const median = (times) => sorted(times)[times.length >> 1];
-export const percentile = (times, share) =>
-  sorted(times)[Math.min(times.length - 1, Math.ceil(times.length * share) - 1)];

@@ -6,6 +6,7 @@ import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync
 import { fileURLToPath } from "node:url";
 import { beforeAll, describe, expect, it } from "vitest";
 import { drawFigure, figuresOf } from "../../src/figure/index.ts";
+import { picture } from "../../src/figure/picture.ts";
 import { svgFile } from "../../src/figure/serialize.ts";
 import { DEMOS, demo } from "../demos.ts";
 import { firstChange } from "./normal.ts";
@@ -20,7 +21,11 @@ describe.each(DEMOS)("the drawings of %s", (name) => {
 
   it("are all kept, and no others", () => {
     const drawn = figuresOf(demo(name)).map((figure) => `${figure}.svg`);
-    expect(readdirSync(folder).sort()).toEqual(drawn.sort());
+    expect(readdirSync(folder).sort()).toEqual([...drawn, "picture.svg"].sort());
+  });
+
+  it("have the small picture for lists as it was kept", () => {
+    expect(readFileSync(`${folder}picture.svg`, "utf8")).toBe(svgFile(picture(demo(name))));
   });
 
   it.each(figuresOf(demo(name)))("are as they were kept: %s", (figure) => {

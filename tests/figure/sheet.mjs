@@ -19,6 +19,8 @@ export function sheet() {
   const kept = demos.map(
     (demo) =>
       `<h2>${demo}</h2>\n${names(new URL(`${demo}/figures/`, OUTPUT))
+        // The small picture for lists has no words to look over.
+        .filter((file) => file !== "picture.svg")
         .map((file) => figure(`../../output/${demo}/figures/${file}`, file.replace(".svg", "")))
         .join("\n")}`,
   );

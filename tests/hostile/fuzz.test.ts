@@ -7,7 +7,7 @@ import { ALL_DEMOS } from "../long.ts";
 import { bundle, MOST_HELD, runChild } from "./bundle.ts";
 import type { Tried } from "./fuzz-child.ts";
 
-const RUNS = ALL_DEMOS ? 100_000 : 2000;
+const RUNS = ALL_DEMOS ? 100_000 : 1000;
 /** Of the long run another seed each time; of the normal one always the same. */
 const SEED = ALL_DEMOS ? Math.floor(Math.random() * 2 ** 31) : 1;
 /** Seconds of work for one input. */
@@ -20,7 +20,7 @@ it(`${RUNS} spoilt inputs (seed ${SEED})`, async () => {
   process.env.PLAINWORK_DEMOS = join(import.meta.dirname, "../../demo-projects");
   const child = await bundle("fuzz-child.ts", folder);
   const last = join(folder, "last.txt");
-  const { code, signal, lines, errors } = await runChild(child, [`${RUNS}`, `${SEED}`, last], 60);
+  const { code, signal, lines, errors } = await runChild(child, [`${RUNS}`, `${SEED}`, last], 300);
   if (code !== 0)
     throw new Error(
       `it ended with ${signal ?? code} ${errors}at ${JSON.stringify(readFileSync(last, "utf8"))}`,

@@ -24,13 +24,13 @@ beforeAll(async () => {
   const list = join(folder, "rows.json");
   writeFileSync(list, JSON.stringify(ROWS));
   const child = await bundle("rows-child.ts", folder);
-  ended = await runChild(child, [list, folder], 120);
+  ended = await runChild(child, [list, folder], 300);
   for (const line of ended.lines) {
     const outcome = JSON.parse(line) as Outcome;
     if (outcome.what === "a plain recipe") plain = outcome.worked;
     else if (outcome.what) outcomes.set(outcome.what, outcome);
   }
-}, 600_000);
+}, 1_800_000);
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
 describe("hostile projects", () => {
@@ -45,7 +45,8 @@ describe("hostile projects", () => {
 
   it.each(ROWS.map((row) => [row.what, row] as const))("%s", (what, row) => {
     const outcome = outcomes.get(what);
-    if (!outcome) throw new Error("the process did not come to it");
+    if (!outcome)
+      throw new Error(`the process did not come to it: ${ended.signal ?? ended.code} ${ended.errors}`);
     expect(outcome.faults).toEqual([]);
     expect(outcome.said).not.toMatch(/\n {4}at |undefined|\[object|NaN|fault of the program/);
     expect([what, outcome.code, outcome.code === (row.is === "built" ? 0 : 1) ? "" : outcome.said]).toEqual([

@@ -4,6 +4,7 @@ import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, statSync, wr
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
+import { STAMP } from "../../src/shelf/unchanged.ts";
 import { recipeText } from "../recipes.ts";
 
 export const PROGRAM = fileURLToPath(new URL("../../dist/plainwork.cjs", import.meta.url));
@@ -15,13 +16,21 @@ export interface Ran {
   readonly time: number;
 }
 
-/** All files of a folder as one text, to compare; "" where it is not there. */
+/** All files of a folder as one text, to compare; of the stamp, which tells times, what it says the files are. "" where it is not there. */
 export function wholeOf(folder: string): string {
+  const textOf = (file: string): string => {
+    const text = readFileSync(join(folder, file), "utf8");
+    if (file !== STAMP) return text;
+    const { files } = JSON.parse(text) as { files: Record<string, readonly [size: number, changed: number]> };
+    return Object.entries(files)
+      .map(([name, [size]]) => `${name} ${size}`)
+      .join("\n");
+  };
   try {
     return readdirSync(folder, { recursive: true, encoding: "utf8" })
       .sort()
       .filter((file) => statSync(join(folder, file)).isFile())
-      .map((file) => `${file}\n${readFileSync(join(folder, file), "utf8")}`)
+      .map((file) => `${file}\n${textOf(file)}`)
       .join("\n");
   } catch {
     return "";
@@ -53,10 +62,17 @@ export class Builds {
     writeFileSync(join(this.folder, "a/recipe.md"), recipeText({ skirt: { breadths: `${4 + state}` } }));
   }
 
-  /** Builds into a folder; `before` are the words of a program that runs it, `killAfter` milliseconds it is killed. */
+  /**
+   * Builds into a folder; `before` are the words of a program that runs it, `killAfter` milliseconds it is killed. It
+   * really builds, where nothing has changed too, unless `anew` is false.
+   */
   run(
     out: string,
-    { killAfter, before = [] }: { killAfter?: number; before?: readonly string[] } = {},
+    {
+      killAfter,
+      before = [],
+      anew = true,
+    }: { killAfter?: number; before?: readonly string[]; anew?: boolean } = {},
   ): Promise<Ran> {
     const [program = process.execPath, ...words] = [
       ...before,
@@ -66,6 +82,7 @@ export class Builds {
       "a",
       "--out",
       out,
+      ...(anew ? ["--anew"] : []),
     ];
     return new Promise((resolve) => {
       const start = performance.now();

@@ -147,7 +147,8 @@ describe("the built program, on many garments", () => {
     const build = (...words: string[]) =>
       spawnSync(process.execPath, [PROGRAM, "build", "garments", ...words], { cwd: root, encoding: "utf8" });
     const first = build();
-    expect([first.status, first.stderr]).toEqual([0, ""]);
+    // A slow machine says now and then how far it has come.
+    expect([first.status, first.stderr.replace(/^\d+ of 14, .+ left\n/gm, "")]).toEqual([0, ""]);
     const pages = (): string[] =>
       Array.from({ length: COUNT }, (_, i) => readFileSync(join(root, `output/g${i}/booklet.html`), "utf8"));
     const before = pages();

@@ -28,8 +28,22 @@ export interface Entry {
   readonly picture: string;
   /** Pages beside its booklet, by their path under the catalogue's folder. */
   readonly pages: readonly { readonly words: string; readonly path: string }[];
-  readonly values: ReadonlyMap<string, PlanValue>;
+  /** The values that the page says of it. */
+  readonly values: ReadonlyMap<SaidName, PlanValue>;
+  /** All its values, a line each: name, as it is printed, exactly with its unit, with tabs between. One text takes little room. */
+  readonly numbers: string;
 }
+
+/** Values that stand on a garment's card. */
+const SAID = [
+  "finished.front",
+  "finished.back",
+  "skirt.round",
+  "skirt.fullness",
+  "waist.seam",
+  "cloth.buy",
+] as const;
+export type SaidName = (typeof SAID)[number];
 
 export interface Found {
   readonly entries: readonly Entry[];
@@ -123,11 +137,23 @@ function entryOf(
       drawing: has(DRAWING),
       picture: [PICTURE, DRAWING].find(has) ?? "",
       pages,
-      values: new Map(Object.entries(values).filter((pair): pair is [string, PlanValue] => isValue(pair[1]))),
+      ...valuesOf(Object.entries(values)),
     };
   } catch {
     return undefined;
   }
+}
+
+function valuesOf(all: readonly (readonly [string, unknown])[]): Pick<Entry, "values" | "numbers"> {
+  const known = all.filter((pair): pair is [string, PlanValue] => isValue(pair[1]));
+  const said = new Map(
+    known.filter((pair): pair is [SaidName, PlanValue] => SAID.some((name) => name === pair[0])),
+  );
+  const line = (text: string): string => text.replace(/[\t\n]/g, " ");
+  const lines = known.map(([name, { shown, exact, unit }]) =>
+    [name, shown, `${exact} ${unit}`].map(line).join("\t"),
+  );
+  return { values: said, numbers: lines.join("\n") };
 }
 
 function isValue(value: unknown): value is PlanValue {

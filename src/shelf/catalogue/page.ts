@@ -4,7 +4,7 @@ import { script, scriptHash, style, styleHash } from "plainwork:catalogue";
 import { unbroken } from "../../figure/lettering.ts";
 import { NAMES } from "../../solve/names.ts";
 import { meaningOf } from "../../solve/sheet.ts";
-import type { Entry } from "./entry.ts";
+import type { Entry, SaidName } from "./entry.ts";
 import {
   address,
   fullnessWords,
@@ -36,18 +36,22 @@ function aboutOf(name: string): string {
  * otherwise, line by line. Packed (raw deflate, base64) until two are compared: a thousand garments have megabytes of it.
  */
 function numbers(entries: readonly Entry[]): string {
-  const names = [...new Set(entries.flatMap(({ values }) => [...values.keys()]))];
+  const linesOf = (entry: Entry): string[][] =>
+    entry.numbers
+      .split("\n")
+      .filter(Boolean)
+      .map((line) => line.split("\t"));
+  const names = [...new Set(entries.flatMap((entry) => linesOf(entry).map(([name = ""]) => name)))];
   const about = names.map((name) => aboutOf(name));
-  const rows = entries.map(({ values }) =>
-    names
-      .map((name) => {
-        const value = values.get(name);
-        if (!value) return "";
-        const exactly = `${value.exact} ${value.unit}`;
-        return exactly === value.shown ? exactly : `${value.shown}\t${exactly}`;
-      })
-      .join("\n"),
-  );
+  const rows = entries.map((entry) => {
+    const cells = new Map(
+      linesOf(entry).map(([name = "", shown = "", exactly = ""]) => [
+        name,
+        exactly === shown ? exactly : `${shown}\t${exactly}`,
+      ]),
+    );
+    return names.map((name) => cells.get(name) ?? "").join("\n");
+  });
   return deflateRawSync(JSON.stringify({ names, about, rows })).toString("base64");
 }
 
@@ -99,7 +103,7 @@ const facets = (entries: readonly Entry[]): string =>
   ).replaceAll("<", "\\u003c");
 
 /** A value for sorting: near enough. */
-function numberOf({ values }: Entry, name: string): number {
+function numberOf({ values }: Entry, name: SaidName): number {
   const [n = "", d = "1"] = (values.get(name)?.exact ?? "").split("/");
   return Number(n) / Number(d) || 0;
 }

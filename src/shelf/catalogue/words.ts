@@ -1,5 +1,5 @@
 /** What the catalogue says of a garment, for its page and its Markdown alike. */
-import type { Entry } from "./entry.ts";
+import type { Entry, SaidName } from "./entry.ts";
 
 const METHODS: Readonly<Record<string, string>> = {
   gauged: "gauged all round",
@@ -12,7 +12,7 @@ const METHODS: Readonly<Record<string, string>> = {
 export const methodWords = ({ method }: Entry): string =>
   METHODS[method] ?? method.replace(/\b(knife|box|double-box)\b/g, "$1 pleats");
 
-const shown = ({ values }: Entry, name: string): string => values.get(name)?.shown ?? "";
+const shown = ({ values }: Entry, name: SaidName): string => values.get(name)?.shown ?? "";
 
 /** A name with its size. */
 export const titleWords = ({ title, size }: Entry): string =>
