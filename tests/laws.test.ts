@@ -82,6 +82,17 @@ const SPOILT: readonly [string, Plan, string][] = [
     "is as wide as hem, skirt and turn-down",
   ],
   [
+    "a facing strip along the body cut short",
+    borderedLaid("facing strip 1", (piece) => ({ ...piece, length: sub(piece.length, inches("1/8")) })),
+    "strips of the facing are as wide",
+  ],
+  [
+    "a facing strip along the body too shallow",
+    borderedLaid("facing strip 2", (piece) => ({ ...piece, width: sub(piece.width, inches("1/8")) })),
+    "depth of the facing's strips",
+  ],
+  ["a length longer than the round asks", borderedWith("run.length", longer), "run.length by its rule"],
+  [
     "a flounce strip off its border",
     borderedLaid("flounce strip 1", (piece) => ({ ...piece, x: sub(piece.x, inches("1/8")) })),
     "lies at a border",
@@ -294,6 +305,16 @@ describe("the laws", () => {
   it("hold for the plan that is spoilt below", () => {
     expect(brokenLaws(good)).toEqual([]);
     expect(brokenLaws(lined)).toEqual([]);
+  });
+  it("a lining or interlining just as wide as what it covers is cut in whole widths", () => {
+    const keys = {
+      lining: { kind: "flat", to: "turned", width: "44 3/4 in", selvedge: "1/4 in", thickness: "0.1 mm" },
+      interlining: { to: "short", width: "43 3/4 in", selvedge: "1/4 in", thickness: "0.1 mm" },
+    };
+    const plan = planOf(keys);
+    expect(brokenLaws(plan)).toEqual([]);
+    for (const { layout } of plan.linings)
+      expect(layout.pieces.map(({ name }) => name)).toEqual([1, 2, 3, 4].map((n) => `whole width ${n}`));
   });
   it.each(SPOILT)("%s is noticed", (_, plan, words) => {
     const gauged = plan.sections.flatMap((section) => (section.set === "gauged" ? [section] : []));

@@ -141,13 +141,7 @@ export function liningLaws({
       const most = total.sub(seam.mul(2 * pieces.length)).sub(round);
       law(most.compare(value("lining.finished")) < 0, "a breadth of lining less would not");
     } else {
-      const covered = plan.breadths.map((breadth) => {
-        const usable = value("breadths.usable").div(breadth.whole ? 1 : 2);
-        if (which === "lining" && plan.recipe.skirt.run === "along")
-          return value("breadths.finished").add(value("skirt.seam").mul(2));
-        if (which === "lining") return usable;
-        return inches(breadth.to).sub(inches(breadth.from));
-      });
+      const covered = plan.breadths.map((breadth) => coveredOf(which, breadth, plan, value));
       const target = covered.reduce((a, b) => a.add(b), F(0));
       const joins = pieces.length - plan.breadths.length;
       law(joins >= 0, `a piece of the ${which} for every breadth`);
@@ -185,6 +179,20 @@ export function liningLaws({
   }
 }
 
+/** What of one breadth is covered: an interlining lies between the seams; a flat lining lies in them, as wide as the cloth. */
+function coveredOf(
+  which: "lining" | "interlining",
+  { whole: isWhole, from, to }: Plan["breadths"][number],
+  { recipe }: Plan,
+  value: Laws["value"],
+): Fraction {
+  const between = inches(to).sub(inches(from));
+  if (which === "interlining") return between;
+  // A length along the body is cut with its two allowances; a breadth goes from selvedge to selvedge.
+  if (recipe.skirt.run === "along") return between.add(value("skirt.seam").mul(2));
+  return value("breadths.usable").div(isWhole ? 1 : 2);
+}
+
 /** How wide each piece is cut: whole widths, and what is left up to a mark. */
 function widthsOf(which: "lining" | "interlining", plan: Plan, value: Laws["value"]): Fraction[] {
   const upToMark = (across: Fraction): Fraction => across.div(value("tape")).ceil().mul(value("tape"));
@@ -203,10 +211,7 @@ function widthsOf(which: "lining" | "interlining", plan: Plan, value: Laws["valu
   // A flat lining is sewn into the seams and seamed itself; an interlining lies between them and is lapped.
   const lap = which === "lining" ? seam.mul(2) : seam;
   return plan.breadths.flatMap((breadth) => {
-    let left =
-      which === "lining"
-        ? value("breadths.usable").div(breadth.whole ? 1 : 2)
-        : inches(breadth.to).sub(inches(breadth.from));
+    let left = coveredOf(which, breadth, plan, value);
     const widths: Fraction[] = [];
     for (; left.compare(usable) >= 0; left = left.sub(usable).add(lap)) {
       widths.push(width);

@@ -274,7 +274,6 @@ function keysIn(show: "in" | "cm", r: Ranges): fc.Arbitrary<Keys> {
       trial: seldom(trials),
       other: seldom(fc.constantFrom("-1 in", "3/4 in", "4 in")),
       bandDepth: seldom(fc.constantFrom("1 in", "2 1/4 in", "7 cm")),
-      spacing: seldom(fc.constantFrom("3/4 in", "1 in", "2 cm")),
       hookTo: seldom(fc.constantFrom("-1 1/2 in", "1/4 in")),
       bandFrom: fc.constantFrom("one-piece", "faced"),
       to: fc.constantFrom("waistband", "waistband", "bodice-edge", "part-band"),
@@ -292,7 +291,7 @@ function keysIn(show: "in" | "cm", r: Ranges): fc.Arbitrary<Keys> {
       ...backings(show),
       oneWay: fc.constantFrom(null, null, "true"),
       shaded: fc.constantFrom(null, null, null, "across", "along"),
-      along: fc.option(alongBody(show), { nil: null, freq: 4 }),
+      along: seldom(alongBody(show)),
       match: fc.constantFrom(null, null, "true"),
       lost: maybe(fc.constantFrom("0", "1", "3")),
       dominant: maybe(fc.constantFrom("0 in", "1/8 in", "3 mm")),
@@ -333,6 +332,7 @@ function keysIn(show: "in" | "cm", r: Ranges): fc.Arbitrary<Keys> {
             ? {
                 repeat: {
                   ...(x.down ? { down: x.down } : {}),
+                  ...(x.along && !x.down && x.setting["follow-repeat"] ? { down: "3/8 in" } : {}),
                   across: x.across ?? (x.setting["follow-repeat"] ? "3/8 in" : null),
                   ...(x.match && (x.along ? x.down : x.across || x.setting["follow-repeat"])
                     ? {
@@ -387,7 +387,6 @@ function keysIn(show: "in" | "cm", r: Ranges): fc.Arbitrary<Keys> {
           "flat-parts": x.flatParts,
           ...(to === "bodice-edge" && x.point ? { "waist-edge": x.point } : {}),
           "placket-hooks": x.hooks,
-          "hook-spacing": x.spacing,
           opening,
         },
         ...(Object.keys(x.price).length > 0 ? { work: { price: x.price } } : {}),

@@ -2,7 +2,17 @@
  * What lining and interlining take of their own cloth. A hung lining is as wide round as the garment, in the fewest
  * breadths of its own width, the last cut narrower. What is mounted covers every breadth, joined where it is narrower.
  */
-import { add, compare, isZero, less, plain, type Quantity, sub, toCount } from "../quantity/quantity.ts";
+import {
+  add,
+  compare,
+  equal,
+  isZero,
+  less,
+  plain,
+  type Quantity,
+  sub,
+  toCount,
+} from "../quantity/quantity.ts";
 import type { Work } from "./context.ts";
 import { layOnCloth, type Wanted } from "./layout.ts";
 import { BACKINGS, type Backing } from "./lining.ts";
@@ -111,7 +121,7 @@ function mountedPieces(work: Work, which: Backing, breadths: readonly Breadth[])
   ];
 }
 
-/** Widths that, joined, cover `target`: whole ones and a rest. */
+/** Widths that, joined, cover `target`: whole ones and a rest; a rest as wide as a whole one is one. */
 function cover(target: Quantity, usable: Quantity, join: Quantity): Quantity[] {
   const widths: Quantity[] = [];
   let rest = target;
@@ -119,7 +129,8 @@ function cover(target: Quantity, usable: Quantity, join: Quantity): Quantity[] {
     widths.push(usable);
     rest = add(sub(rest, usable), join);
   }
-  return isZero(rest) ? widths : [...widths, rest];
+  if (isZero(rest)) return widths;
+  return [...widths, equal(rest, usable) ? usable : rest];
 }
 
 function tooNarrow({ sheet, say }: Pick<Work, "sheet" | "say">, which: Backing): void {

@@ -7,6 +7,7 @@ import { exact, planJson } from "../../src/solve/json.ts";
 import type { Plan } from "../../src/solve/plan.ts";
 import { randomRecipe } from "../random.ts";
 import { exactOf, type Keys, planOf, recipeText, tried } from "../recipes.ts";
+import { brokenValues } from "../value-laws.ts";
 import cases from "./class.json" with { type: "json" };
 
 const F = (text: string): Fraction => new Fraction(text);
@@ -57,6 +58,7 @@ describe("a class", () => {
         const { plan } = tried(source.replace("---\n", `---\nclass: {pupils: "${pupils}"}\n`));
         if (!plan?.sampler) return;
         seen += 1;
+        expect(brokenValues(planJson(plan, "0"), plan)).toEqual([]);
         const value = (name: string): Fraction => F(exactOf(plan, name));
         const { bites, stages, laid } = plan.sampler;
         const n = value("class.pleats");
