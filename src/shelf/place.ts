@@ -1,5 +1,5 @@
 /** Puts files and folders in their place whole: written beside it under another name, then renamed. */
-import { dirname, join } from "node:path";
+import { basename, dirname, join } from "node:path";
 import type { World } from "./world.ts";
 
 /** The folder that should be replaced holds something that is not a booklet. */
@@ -104,6 +104,14 @@ export function clearUnfinished(world: World, parent: string): void {
       world.rename(join(parent, file), join(parent, name));
     else world.remove(join(parent, file));
   }
+}
+
+/** Takes away what runs that are no more left of a file that they were replacing. */
+export function tidyFile(world: World, path: string): void {
+  const start = `${basename(path)}.new-`;
+  for (const file of world.list(dirname(path)))
+    if (file.startsWith(start) && world.isGone(file.slice(start.length)))
+      world.remove(join(dirname(path), file));
 }
 
 /** Replaces one file whole; with `lasting` it would outlast a loss of power once this returns. */

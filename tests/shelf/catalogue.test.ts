@@ -106,6 +106,16 @@ describe("the catalogue", () => {
     expect([...world.files.keys()].filter((path) => path.includes(".new-"))).toEqual([]);
   });
 
+  it("takes away what a killed run left of it, and leaves a living run's", () => {
+    const { world } = catalogue({
+      "a/plan.json": plan("A"),
+      "index.html.new-gone-1": "half",
+      "index.md.new-gone-2": "half",
+      "index.md.new-2": "another's",
+    });
+    expect(world.list("/w/out")).toEqual(["a", "index.html", "index.md", "index.md.new-2"]);
+  });
+
   it("same plans, same bytes", () => {
     const files = { "b/plan.json": plan("B"), "a/plan.json": plan("A") };
     expect(catalogue(files).html).toBe(catalogue(Object.fromEntries(Object.entries(files).reverse())).html);

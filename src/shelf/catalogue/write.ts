@@ -1,6 +1,6 @@
 /** Writes the catalogue of a folder from the plan.json files in it, so that it is right whoever built them, and when. */
 import { join } from "node:path";
-import { placeFile } from "../place.ts";
+import { placeFile, tidyFile } from "../place.ts";
 import { readText } from "../texts.ts";
 import type { World } from "../world.ts";
 import { type Entry, findEntries, PICTURE } from "./entry.ts";
@@ -17,6 +17,7 @@ const TIMES = 20;
  * places one later writes later. Returns the plans that cannot be read.
  */
 export function writeCatalogue(world: World, out: string): readonly string[] {
+  for (const name of ["index.md", "index.html"]) tidyFile(world, join(out, name));
   let [markdown, page] = ["", ""];
   for (let time = 0; ; time += 1) {
     const { entries, skipped } = findEntries(world, out);
