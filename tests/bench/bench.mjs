@@ -232,7 +232,7 @@ least to the most of eleven.
 |---|---|---|---|---|
 ${commands}
 
-A thousand different garments in one call (the figures of all threads together; \`--anew\` is what a first build does). A rebuild still reads every text,
+Many different garments in one call (the figures of all threads together; \`--anew\` is what a first build does). A rebuild still reads every text,
 looks at every file and writes the catalogue anew.
 
 | what | seconds | most memory, MB | |
