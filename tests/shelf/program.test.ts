@@ -131,7 +131,7 @@ describe("the built program", () => {
 });
 
 describe("the built program, on many garments", () => {
-  const COUNT = 14;
+  const COUNT = 8;
   const many = (name: string): string => {
     const root = mkdtempSync(join(tmpdir(), `plainwork-${name}-`));
     for (let i = 0; i < COUNT; i += 1) {
@@ -148,7 +148,7 @@ describe("the built program, on many garments", () => {
       spawnSync(process.execPath, [PROGRAM, "build", "garments", ...words], { cwd: root, encoding: "utf8" });
     const first = build();
     // A slow machine says now and then how far it has come.
-    expect([first.status, first.stderr.replace(/^\d+ of 14, .+ left\n/gm, "")]).toEqual([0, ""]);
+    expect([first.status, first.stderr.replace(/^\d+ of 8, .+ left\n/gm, "")]).toEqual([0, ""]);
     const pages = (): string[] =>
       Array.from({ length: COUNT }, (_, i) => readFileSync(join(root, `output/g${i}/booklet.html`), "utf8"));
     const before = pages();
@@ -181,7 +181,7 @@ describe("the built program, on many garments", () => {
     });
     const code = await new Promise((ended) => child.on("close", ended));
     expect(code).toBe(130);
-    expect(said).toMatch(/^plainwork: stopped: \d+ of 14 garments are done; the others are as they were$/m);
+    expect(said).toMatch(/^plainwork: stopped: \d+ of 8 garments are done; the others are as they were$/m);
     const names = readdirSync(join(root, "output"));
     expect(names.filter((name) => name.startsWith("."))).toEqual([]);
     expect(names.length).toBeGreaterThan(0);
