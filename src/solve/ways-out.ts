@@ -59,6 +59,12 @@ export function sayNothingFits(work: Work, name: string, stretch: Stretch, count
   }
   const pleated = pleatedPart(work);
   if (pleated) ways.push(pleated);
+  if (ways.length === 0) {
+    const least = roundTo(mul(packed, plain(Math.max(count.least, 2))), sheet.showing.tape, "up");
+    ways.push(
+      `give this part ${printOnTape(least, sheet.showing)} of the waist at least (zones:), or let the opening fall where two parts meet`,
+    );
+  }
   say({
     code: "nothing-fits",
     level: "error",

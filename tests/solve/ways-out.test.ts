@@ -113,6 +113,19 @@ describe("nothing fits", () => {
     });
     expect(errorOf(own).hint).not.toContain("stacked knife pleats");
   });
+  it("a sliver between a flat front and the opening still gets a way out: two pleats' room, and it works", () => {
+    const sliver = (flat: string): Keys => ({
+      wearer: { waist: "25 1/2 in" },
+      fullness: {
+        trial: '{cloth: "21 in", pleats: "40", closes-to: "2.52 in"}',
+        zones: `[{set: flat, waist: "${flat}"}, {set: gauged}]`,
+      },
+      attach: { opening: { at: "front-left", "from-centre": "6 in" } },
+    });
+    // 6 - 5 15/16 = 1/16 in is no room for a pleat of 2.52 / 40 = 0.063 in; two take 0.126, up to 3/16.
+    expect(errorOf(sliver("5 15/16 in")).hint).toContain("give this part 3/16 in of the waist at least");
+    expect(works(sliver("5 13/16 in"))).toBe(true);
+  });
   it("once a trial is sewn nothing is said of thickness: it says how close is close", () => {
     const sewn = merged(TOO_MUCH, {
       fullness: { trial: '{cloth: "21 in", pleats: "10", closes-to: "5 in"}' },
