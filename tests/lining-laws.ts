@@ -1,20 +1,8 @@
 /** Laws of linings and of seams that meet on the pattern, from first principles: no solver's code. */
-import Fraction from "fraction.js";
+import type Fraction from "fraction.js";
 import type { planJson } from "../src/solve/json.ts";
 import type { Plan } from "../src/solve/plan.ts";
-
-interface Laws {
-  readonly plan: Plan;
-  value(name: string): Fraction;
-  has(name: string): boolean;
-  law(holds: boolean, words: string): void;
-  same(a: Fraction, b: Fraction, words: string): void;
-  notLess(a: Fraction, b: Fraction, words: string): void;
-}
-
-const F = (n: number | string): Fraction => new Fraction(typeof n === "number" ? BigInt(n) : n);
-const inches = (q: { readonly value: Fraction }): Fraction => F(q.value.toFraction()).div("25.4");
-const whole = (f: Fraction): boolean => f.d === 1n;
+import { F, inches, type Laws, whole } from "./law.ts";
 
 /** Where seams meet on the pattern, a line that runs into a seam runs on out of it, and a dominant one stands at centre front. */
 export function matchLaws({ plan, value, has, law, same, notLess }: Laws): void {

@@ -12,15 +12,13 @@ import {
 import { recordedData } from "../recipe/as-made/recorded.ts";
 import { wholeTitle } from "../recipe/recipe.ts";
 import type { Plan } from "../solve/plan.ts";
+import { escapeHtml } from "./escape-html.ts";
 import { measuresSection } from "./fields.ts";
 import { howTo } from "./howto.ts";
 import { paperHashes, paperStyles } from "./paper.ts";
 import type { OwnPart, Parts } from "./parts.ts";
 import { sheetLinks } from "./sheets.ts";
 import { nodesToHtml } from "./stringify.ts";
-
-const escapeHtml = (text: string): string =>
-  text.replace(/[&<>"]/g, (c) => ({ "&": "&amp;", "<": "&lt;", ">": "&gt;", '"': "&quot;" })[c] as string);
 
 /** JSON that cannot close its script element. */
 const safeJson = (data: unknown): string => JSON.stringify(data).replaceAll("<", "\\u003c");

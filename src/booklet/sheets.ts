@@ -2,10 +2,12 @@
  * Sheets of one printed page beside the booklet: a commission sheet and a class sheet, from templates of their own by the same
  * plan. Files without script, to print and to fill in by hand; they fit A4 and Letter.
  */
+
 import { shapes, style, styleHash } from "plainwork:sheets";
 import type { Element } from "hast";
 import { type Recipe, wholeTitle } from "../recipe/recipe.ts";
 import type { Plan } from "../solve/plan.ts";
+import { escapeHtml } from "./escape-html.ts";
 import { chapterNodes } from "./html.ts";
 import { html } from "./nodes.ts";
 import { type Sheet, sheetsOf } from "./sheet-list.ts";
@@ -18,9 +20,6 @@ export function sheetPage({ name, title }: Sheet, plan: Plan, context: Context, 
   const { node } = chapterNodes(name, shapes[name] ?? [], { plan, context, figures, guides: figures });
   return barePage(`${title}: ${wholeTitle(plan.recipe)}`, nodesToHtml([node]), version);
 }
-
-const escapeHtml = (text: string): string =>
-  text.replace(/[&<>"]/g, (c) => ({ "&": "&amp;", "<": "&lt;", ">": "&gt;", '"': "&quot;" })[c] as string);
 
 /** A page in the style of the sheets, without script. @param main its HTML */
 export function barePage(title: string, main: string, version: string): string {

@@ -1,7 +1,5 @@
 /** The two pages: recipe and booklet side by side, and the frame that the booklet stands in. */
-
-const escaped = (text: string): string =>
-  text.replace(/[&<>"]/g, (c) => ({ "&": "&amp;", "<": "&lt;", ">": "&gt;", '"': "&quot;" })[c] as string);
+import { escapeHtml } from "../booklet/escape-html.ts";
 
 const head = (title: string, sheet: string, nonce: string): string[] => [
   "<!DOCTYPE html>",
@@ -9,7 +7,7 @@ const head = (title: string, sheet: string, nonce: string): string[] => [
   "<head>",
   '<meta charset="utf-8">',
   '<meta name="viewport" content="width=device-width, initial-scale=1">',
-  `<title>${escaped(title)}</title>`,
+  `<title>${escapeHtml(title)}</title>`,
   '<link rel="icon" href="data:,">',
   `<link rel="stylesheet" href="${sheet}" nonce="${nonce}">`,
   "</head>",

@@ -147,7 +147,7 @@ class Reader {
         this.say("", this.span(0, 1), {
           code: "empty-front-matter",
           text: `there is nothing in ${this.what}`,
-          hint: "start with its number, its title: and the measures",
+          hint: `start with ${this.what === "the front matter" ? "recipe: 1" : "original: 1"}, title: and the measures`,
         });
       }
       return undefined;

@@ -74,8 +74,8 @@ export function original(argv: readonly string[], world: World): number {
   placeFile(world, join(full, "original.html"), originalPage(`${sheet.title}: measured`, markdown, version));
   placeFile(world, join(full, "original.json"), originalJson(sheet, worked, version));
   world.out(`${join(folder, "original.html")} (and .md, .json) says what it comes to\n`);
-  const wrote = placeRecipe(world, full, folder, chosen.text);
-  return placeRow(world, full, folder, rowOf(sheet)) && wrote ? 0 : 1;
+  placeRecipe(world, full, folder, chosen.text);
+  return placeRow(world, full, folder, rowOf(sheet)) ? 0 : 1;
 }
 
 function begin(world: World, full: string, folder: string): number {
@@ -107,7 +107,7 @@ const isOurs = (text: string): boolean => {
   return bare !== text && sealedRecipe(bare) === text;
 };
 
-function placeRecipe(world: World, full: string, folder: string, text: string): boolean {
+function placeRecipe(world: World, full: string, folder: string, text: string): void {
   const path = join(full, RECIPE_FILE);
   const shown = join(folder, RECIPE_FILE);
   const before = world.kind(path) === "file" ? readText(world, path, "recipe", "") : undefined;
@@ -115,11 +115,10 @@ function placeRecipe(world: World, full: string, folder: string, text: string): 
     world.err(
       `${shown}: note: it was written or changed by hand and is left as it is; move it away to have a new one from the sheet\n`,
     );
-    return true;
+    return;
   }
   placeFile(world, path, sealedRecipe(text));
   world.out(`${shown} is written. Now: plainwork build ${folder}\n`);
-  return true;
 }
 
 function rowOf({ year, cloth, set, seen, title, note }: Original): EvidenceRow {

@@ -1,15 +1,14 @@
 /** Pages of all sizes together: self-contained, without script; a size is chosen by a press, and its numbers stand in the text. */
+
 import { sizeStyle, style } from "plainwork:page";
 import version from "plainwork:version";
 import type { Element } from "hast";
+import { escapeHtml } from "../escape-html.ts";
 import { html } from "../nodes.ts";
 import { paperStyles } from "../paper.ts";
 import { nodesToHtml } from "../stringify.ts";
 import { classOf } from "./nodes.ts";
 import type { SizeSet } from "./set.ts";
-
-const escapeHtml = (text: string): string =>
-  text.replace(/[&<>"]/g, (c) => ({ "&": "&amp;", "<": "&lt;", ">": "&gt;", '"': "&quot;" })[c] as string);
 
 const idOf = (size: number): string => `show-${size + 1}`;
 

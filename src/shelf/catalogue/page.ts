@@ -1,6 +1,8 @@
 /** The catalogue as one page: whole without script; with it garments are sought, sorted and compared, without a server. */
+
 import { deflateRawSync } from "node:zlib";
 import { script, scriptHash, style, styleHash } from "plainwork:catalogue";
+import { escapeHtml } from "../../booklet/escape-html.ts";
 import { unbroken } from "../../figure/lettering.ts";
 import { NAMES } from "../../solve/names.ts";
 import { meaningOf } from "../../solve/sheet.ts";
@@ -14,9 +16,6 @@ import {
   waistToHem,
   waistWords,
 } from "./words.ts";
-
-const escapeHtml = (text: string): string =>
-  text.replace(/[&<>"]/g, (c) => ({ "&": "&amp;", "<": "&lt;", ">": "&gt;", '"': "&quot;" })[c] as string);
 
 const POLICY = `default-src 'none'; script-src '${scriptHash}'; style-src '${styleHash}'; img-src 'self' file:; base-uri 'none'; form-action 'none'`;
 

@@ -16,6 +16,7 @@ import {
   sub,
 } from "../../quantity/quantity.ts";
 import { nearestWhole, roundTo } from "../../quantity/tape.ts";
+import { MOST_BREADTHS } from "../../recipe/limits.ts";
 import type { Original } from "../../recipe/original/schema.ts";
 import { fourOf, STATIONS } from "./derive.ts";
 import type { Findings } from "./findings.ts";
@@ -37,9 +38,6 @@ export interface Carried {
   /** Flat in front, or gauged behind, both halves. */
   readonly part?: Quantity;
 }
-
-/** No garment has more half breadths. */
-const MOST_HALVES = 80;
 
 const perInchOf = (q: Quantity): Quantity => mul(q, inches("1"));
 
@@ -112,8 +110,9 @@ export function carriedTo(
 
 const nearest = (q: Quantity): Quantity => plain(nearestWhole(q.value));
 
+/** Whole and half breadths from one to the most there may be. */
 const halves = (): Quantity[] =>
-  Array.from({ length: MOST_HALVES }, (_, i) => plain(fraction(BigInt(i + 2), 2n)));
+  Array.from({ length: 2 * MOST_BREADTHS - 1 }, (_, i) => plain(fraction(BigInt(i + 2), 2n)));
 
 const seams = (breadths: Quantity): Quantity => plain(breadths.value.ceil());
 
