@@ -1,20 +1,7 @@
 /** Laws of cloth that runs along the body, of borders and of shaded cloth, from first principles: no solver's code. */
-import Fraction from "fraction.js";
 import type { Quantity } from "../src/quantity/quantity.ts";
 import type { Plan } from "../src/solve/plan.ts";
-
-export interface Laws {
-  readonly plan: Plan;
-  value(name: string): Fraction;
-  has(name: string): boolean;
-  law(holds: boolean, words: string): void;
-  same(a: Fraction, b: Fraction, words: string): void;
-  notLess(a: Fraction, b: Fraction, words: string): void;
-}
-
-const F = (n: number | string): Fraction => new Fraction(typeof n === "number" ? BigInt(n) : n);
-const inches = (q: Quantity): Fraction => F(q.value.toFraction()).div("25.4");
-const whole = (f: Fraction): boolean => f.d === 1n;
+import { F, inches, type Laws, whole } from "./law.ts";
 
 /** Does the cloth run along the body? */
 export const runsAlong = ({ recipe }: Plan): boolean => recipe.skirt.run === "along";
@@ -87,23 +74,14 @@ function borderLaws({ plan, value, has, law, same, notLess }: Laws): void {
   }
 }
 
-/** Shaded from selvedge to selvedge a breadth is light at one edge and dark at the other; turned, the other way about. */
+/** Shaded from selvedge to selvedge every breadth is light at one edge and dark at the other, and none is turned. */
 function shadeLaws({ plan, value, has, law, same }: Laws): void {
-  const { shaded, oneWay, repeat } = plan.recipe.cloth;
+  const { shaded } = plan.recipe.cloth;
   law(has("shade.joins") === (shaded !== undefined), "joins of a shading only where there is one");
-  const turns = shaded === "across" && !runsAlong(plan) && !oneWay && !repeat;
-  if (!turns)
-    law(
-      plan.breadths.every(({ turned }) => !turned),
-      "nothing is turned that may not be",
-    );
-  if (!shaded || runsAlong(plan) || shaded === "along") return;
-  const seams = plan.breadths.map((breadth, i) => {
-    const next = plan.breadths[(i + 1) % plan.breadths.length] ?? breadth;
-    return breadth.turned === next.turned;
-  });
-  const unlike = seams.filter((alike) => alike).length;
-  const half = plan.breadths.some(({ whole: all }) => !all);
-  // A half breadth's cut edge has the middle shade: whatever it joins, that seam does not match.
-  same(value("shade.joins"), F(half && turns ? 1 : unlike), "seams that join light to dark");
+  if (!shaded || runsAlong(plan)) return;
+  same(
+    value("shade.joins"),
+    F(shaded === "across" ? plan.breadths.length : 0),
+    "seams that join light to dark",
+  );
 }

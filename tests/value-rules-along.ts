@@ -73,15 +73,13 @@ const BESIDE: Readonly<Record<string, Rule>> = {
   "border.flounces": ({ v }) =>
     most(F(0), v("cloth.border.fromEdge").sub(v("border.above")).sub(v("skirt.seam"))),
   "shade.joins": (of) => {
-    const { shaded, oneWay, repeat } = of.plan.recipe.cloth;
-    const seams = of.v("breadths.pieces");
+    const { shaded, repeat } = of.plan.recipe.cloth;
     // Shaded from hem to waist nothing changes along a hem.
     if ((shaded === "across") === along(of)) return F(0);
     // Shaded round the body: a length that holds whole shadings ends as it begins.
-    if (along(of)) return repeat?.match ? F(0) : seams;
-    if (oneWay || repeat) return seams;
-    // Turned about, light meets light in pairs: an even ring of whole breadths closes.
-    return of.v("breadths.count").div(2).d === 1n ? F(0) : F(1);
+    if (along(of) && repeat?.match) return F(0);
+    // Nothing is turned: every piece ends dark where the next begins light.
+    return of.v("breadths.pieces");
   },
 };
 

@@ -171,7 +171,6 @@ export function contextOf(plan: Plan): Context {
     name: breadth.name,
     whole: breadth.whole,
     width: onTape(sub(breadth.to, breadth.from)),
-    turned: breadth.turned,
   }));
   context.pieces = piecesContext(plan, plan.layout.pieces, onTape);
   for (const which of ["lining", "interlining"] as const)

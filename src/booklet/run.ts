@@ -31,8 +31,6 @@ export function runFlags(plan: Plan) {
     meetAlong: along && cloth.repeat?.match === true,
     shaded: cloth.shaded !== undefined,
     shadedUp: cloth.shaded !== undefined && (cloth.shaded === "across") === along,
-    oneTurned: breadths.filter(({ turned }) => turned).length === 1,
-    shadeTurned: breadths.some(({ turned }) => turned),
     shadeJoins: joins !== undefined && !isZero(joins.quantity),
   };
 }
@@ -51,14 +49,12 @@ function quantityOf({ values }: Pick<Plan, "values">, name: string) {
   return value.quantity;
 }
 
-/** What one piece of the round is called, the repeat that goes round the body, and which breadths are turned. */
+/** What one piece of the round is called, and the repeat that goes round the body. */
 export function runWords(plan: Plan) {
-  const { recipe, values, breadths } = plan;
-  const turned = breadths.filter((breadth) => breadth.turned).map(({ name }) => name);
+  const { recipe, values } = plan;
   return {
     piece: isAlong(recipe) ? "length" : "breadth",
     repeat: roundRepeatOf(recipe) ? values.get(repeatRound(recipe))?.shown : undefined,
-    turned: turned.length > 1 ? `${turned.slice(0, -1).join(", ")} and ${turned.at(-1)}` : turned[0],
     lengths: isAlong(recipe) ? String(toCount(quantityOf(plan, "breadths.count"))) : undefined,
   };
 }

@@ -117,15 +117,7 @@ export function borderIn(plan: Plan, piece: Piece): number {
 export function shadeWords(plan: Plan): string | undefined {
   const { shaded } = plan.recipe.cloth;
   if (!shaded) return undefined;
-  const turned = plan.breadths
-    .filter((breadth) => breadth.turned)
-    .map(({ name }) => name.replace(/^\D*/, ""));
-  if (turned.length > 0)
-    return `Shaded from selvedge to selvedge: ${turned.length === 1 ? "breadth" : "breadths"} ${listed(turned)}, whose ${turned.length === 1 ? "arrow points" : "arrows point"} down, ${turned.length === 1 ? "is" : "are"} turned end for end, so that light joins light.`;
   if ((shaded === "across") === isAlong(plan.recipe))
     return "Shaded from hem to waist: nothing is turned, and every piece has the same shade at the hem.";
   return "Shaded cloth: nothing is turned.";
 }
-
-const listed = (words: readonly string[]): string =>
-  words.length < 2 ? words.join("") : `${words.slice(0, -1).join(", ")} and ${words.at(-1)}`;

@@ -40,13 +40,10 @@ export function drawLayout(plan: Plan): Drawing {
   const drawing = new Drawing("layout");
   const { recipe } = plan;
   const along = isAlong(recipe);
-  const turned = plan.breadths.some((breadth) => breadth.turned);
   drawing.heading(
     along
       ? "Right side of the cloth up. Hem at the left, top at the right."
-      : turned
-        ? "Right side of the cloth up. Arrows point to the top of every breadth."
-        : "Right side of the cloth up. The top of every breadth lies upwards.",
+      : "Right side of the cloth up. The top of every breadth lies upwards.",
   );
   drawing.note("To scale, one layer of cloth. Sizes are across × along the cloth.");
   const sheet = drawOnCloth(drawing, plan, {
@@ -95,7 +92,7 @@ export function drawOnCloth(drawing: Drawing, plan: Plan, on: OnCloth): Sheet {
     drawWayUp(
       drawing,
       { ...piece, x: piece.x + borderIn(plan, piece.piece) * sheet.scale },
-      wayUp(plan, piece, layout),
+      wayUp(plan, layout),
     );
   namePieces(drawing, plan, pieces, LEFT + pen(layout.width) * sheet.scale);
   return sheet;
@@ -161,29 +158,17 @@ function drawCloth(
   drawing.label("up", { x: LEFT - 18, y: grain + 80 }, { sides: ["below"], leader: "never" });
 }
 
-type Way = "up" | "down" | "right";
+type Way = "up" | "right";
 
-/** Where a piece's top lies: upwards, unless it is turned or runs along the body. */
-function wayUp(plan: Plan, { piece }: Laid, layout: Layout): Way {
-  if (layout !== plan.layout) return "up";
-  if (isAlong(plan.recipe)) return "right";
-  return plan.breadths.some(({ name, turned }) => turned && name === piece.name) ? "down" : "up";
-}
+/** Where a breadth's top lies: upwards, unless it runs along the body. */
+const wayUp = (plan: Plan, layout: Layout): Way =>
+  layout === plan.layout && isAlong(plan.recipe) ? "right" : "up";
 
 /** A small arrow in the corner of a breadth, towards its top. */
-function drawWayUp(drawing: Drawing, { x, y, width, length }: Laid, way: Way): void {
+function drawWayUp(drawing: Drawing, { x, y, width }: Laid, way: Way): void {
   const at = x + Math.min(10, width / 4);
-  const tail =
-    way === "down"
-      ? { x: at, y: y + length - 20 }
-      : way === "up"
-        ? { x: at, y: y + 20 }
-        : { x: at, y: y + 10 };
-  const tip = {
-    up: { x: at, y: y + 4 },
-    down: { x: at, y: y + length - 4 },
-    right: { x: at + 16, y: y + 10 },
-  }[way];
+  const tail = way === "up" ? { x: at, y: y + 20 } : { x: at, y: y + 10 };
+  const tip = way === "up" ? { x: at, y: y + 4 } : { x: at + 16, y: y + 10 };
   const near = { x: tip.x - Math.sign(tip.x - tail.x), y: tip.y - Math.sign(tip.y - tail.y) };
   drawing.line("dimension", [tail, near]);
   head(drawing, tail, tip, 6);
@@ -214,13 +199,10 @@ export function drawScale(drawing: Drawing, plan: Plan, { scale }: Sheet): void 
 }
 
 /** Which way the tops lie, in words. */
-function waysWords(plan: Plan): string {
-  if (isAlong(plan.recipe)) return "The hem of every length lies at the left, its top at the right,";
-  const turned = plan.breadths.filter((breadth) => breadth.turned).map(({ name }) => name);
-  return turned.length > 0
-    ? `All tops lie the same way but those of ${turned.join(", ")}, which are turned,`
+const waysWords = (plan: Plan): string =>
+  isAlong(plan.recipe)
+    ? "The hem of every length lies at the left, its top at the right,"
     : "All tops lie the same way";
-}
 
 export function layout(plan: Plan): Figure {
   const { tape } = printer(plan);

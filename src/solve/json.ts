@@ -111,11 +111,10 @@ export function planJson(plan: Plan, version: string) {
       closes,
     })),
     seams: plan.seams.map(({ station, kind }) => ({ station: exact(station), kind })),
-    breadths: plan.breadths.map(({ name, from, to, turned }) => ({
+    breadths: plan.breadths.map(({ name, from, to }) => ({
       name,
       from: exact(from),
       to: exact(to),
-      turned,
     })),
     tucks: plan.tucks.map(({ seam, edge, crease }) => ({
       seam: exact(seam),

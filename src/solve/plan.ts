@@ -246,8 +246,6 @@ export interface Breadth {
   readonly whole: boolean;
   readonly from: Quantity;
   readonly to: Quantity;
-  /** Turned end for end, so that light joins light. */
-  readonly turned: boolean;
 }
 
 /** One pupil's sampler. */

@@ -14,7 +14,6 @@ import type { Work } from "./context.ts";
 import { seamInFront, seamLoss } from "./match.ts";
 import type { Breadth } from "./plan.ts";
 import { isAlong } from "./run.ts";
-import { isTurned } from "./shaded.ts";
 
 export interface Ring {
   /** In ring order from centre front by the wearer's left; the piece astride centre front comes first, its `from` below 0. */
@@ -47,7 +46,6 @@ export function layRing({ recipe, sheet }: Work): Ring {
       whole: !isHalf,
       from,
       to,
-      turned: isTurned({ recipe, sheet }, i),
     });
     from = to;
   }

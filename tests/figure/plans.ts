@@ -112,7 +112,10 @@ export const GARMENTS: Readonly<Record<string, Keys>> = {
     skirt: { run: "along", breadths: null, round: "380 cm", hem: { kind: "turned" } },
     interlining: { to: "turned", width: "90 cm", thickness: "0.2 mm" },
   },
-  "shaded, five breadths turned about": { cloth: { shaded: "across" }, skirt: { breadths: "5" } },
+  "shaded from selvedge to selvedge, five breadths": {
+    cloth: { shaded: "across" },
+    skirt: { breadths: "5" },
+  },
   "checks level at the hem": {
     cloth: { width: "44 in", repeat: { across: "6 in", down: "6 in", match: "true", dominant: "1 in" } },
     skirt: { breadths: "5" },

@@ -11,7 +11,6 @@ interface Case {
   readonly keys: Keys;
   readonly values?: Readonly<Record<string, string>>;
   readonly seams?: readonly string[];
-  readonly turned?: readonly string[];
   readonly says?: readonly string[];
   readonly refused?: string;
   readonly ways?: readonly string[];
@@ -29,8 +28,6 @@ describe("the way the cloth runs", () => {
       expect(plan.seams.filter(({ kind }) => kind !== "slit").map(({ alongTop }) => exact(alongTop))).toEqual(
         one.seams,
       );
-    if (one.turned)
-      expect(plan.breadths.filter(({ turned }) => turned).map(({ name }) => name)).toEqual(one.turned);
     for (const code of one.says ?? []) expect(messages.map((message) => message.code)).toContain(code);
     expect(brokenLaws(plan)).toEqual([]);
   });

@@ -8,7 +8,7 @@ export const GARMENT = `
   begun brings cloth edge edgeLine endToEnd fibre finished hands interlining kind lengths lining longSide
   notCounted opening openingAmong openSide otherSide over pace parts piece pleatsAtBack pleatsAtFront pocket
   pocketSide repeat samplerBites samplerInside samplerOutside samplerSet samplerTowards setting stay stayDepth
-  title turned use wearer year`;
+  title use wearer year`;
 
 /** Yes or no: `is.…`. */
 export const FLAGS = `
@@ -22,13 +22,13 @@ export const FLAGS = `
   interlined interliningFold interliningInPleats interliningJoined interliningShort interliningTurned knife
   light lined linen liningFold liningInHem liningInPleats liningJoined liningNarrower liningSeparate
   liningTurned locked longAndShort longerBites longTails made meetAlong metric mixed mixedFibre mixedStyles
-  mounted negativeEase oneFlounce oneLayer onePiece oneSeam oneTuck oneTurned oneWay openingOnFace outOfPeriod
+  mounted negativeEase oneFlounce oneLayer onePiece oneSeam oneTuck oneWay openingOnFace outOfPeriod
   over ownFacing ownPace partBand petticoat photographed piped pipingJoined pleated pleatsOneLayer pleatsOnly
   pocket pocketLeft pointed pointOver practiceCotton practiceEither practiceForties practiceLinen practicePleats
   practiceSheer priced printedStrip quartered recorded recordedHem recordedHours recordedMeasures
   recordedSections recordedTrials recordedWords remainder remarks repeatAcross repeatDown repeatRound sampler
   samplerGauged samplerKnife samplerLong seamOpening seamsInPleats seamsMeet seamsOnFaces severalBreadths
-  severalLengths shaded shadedUp shadeJoins shadeTurned sheer shrinks silk slit slitInGauging stacked stay
+  severalLengths shaded shadedUp shadeJoins sheer shrinks silk slit slitInGauging stacked stay
   thickness threeRows tooThick trialKept trialSewn tucks tucksOverOpening turned unlikeSides use waistband
   warnings wearer weight weightInAll wholeBreadth wool year`;
 
@@ -63,7 +63,7 @@ export const LISTS: Readonly<Record<string, string>> = {
     "box? cloth cloths count depth depths depthsInOrder doubleBox? face faces facesInOrder flat? fromTop fromWhere gauged? half? knife? layers left? name pleats rows[] set title toTop toWhere towards waist",
   "pleats.rows": "depth face folds n",
   remarks: "hint text",
-  ring: "n name turned? whole? width",
+  ring: "n name whole? width",
   rows: "below n",
   seams: "alongTop half kind station",
   seamsInPleats: "at centred? falls shows?",
