@@ -1,5 +1,4 @@
 /** A project with a notebook, wordings and photographs, through the program: what is copied, what is refused and where. */
-import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { main } from "../../src/main.ts";
 import { recipeText } from "../recipes.ts";
@@ -80,18 +79,6 @@ describe("photographs", () => {
     expect(code).toBe(1);
     expect(world.said.err).toContain("the photographs together have 5120 kB; at most 4096");
   });
-});
-
-it("the README's recipe and notebook build as they stand", async () => {
-  const readme = readFileSync(new URL("../../README.md", import.meta.url), "utf8");
-  const front = /^```yaml\n(---\n[\s\S]*?---\n)```$/m.exec(readme)?.[1];
-  const notebook = /^````md\n([\s\S]*?)^````$/m.exec(readme)?.[1];
-  const { world, code } = await build({
-    "/w/a/recipe.md": `${front}${notebook}`,
-    "/w/a/photos/bow.jpg": JPEG,
-  });
-  expect([code, world.said.err]).toEqual([0, ""]);
-  expect(world.files.get("/w/output/a/booklet.md")).toContain("5 3/8 yd to buy, for 21 bows");
 });
 
 describe("messages of a notebook", () => {
