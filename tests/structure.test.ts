@@ -8,6 +8,8 @@ import { NAMES } from "../src/solve/names.ts";
 const SRC = fileURLToPath(new URL("../src/", import.meta.url));
 const LAYERS = ["quantity", "recipe", "solve", "figure", "guide", "booklet", "shelf"];
 const CORE = LAYERS.slice(0, 6);
+/** One idea each, however long: every printed value's name, and the types of a recipe and of a plan. */
+const LISTS = ["recipe/recipe.ts", "solve/names.ts", "solve/plan.ts"];
 
 const files = readdirSync(SRC, { recursive: true })
   .map(String)
@@ -18,7 +20,8 @@ const imports = new Map(
     file,
     [
       ...readFileSync(join(SRC, file), "utf8").matchAll(
-        /(?:import|export)\b[^"'`;]*?from\s*["']([^"']+)["']/g,
+        // Types too, and what is read only when it is wanted.
+        /(?:\b(?:import|export)\b[^"'`;]*?from\s*|\bimport\s*\(?\s*)["']([^"']+)["']/g,
       ),
     ].map((found) => found[1] as string),
   ]),
@@ -52,6 +55,44 @@ describe("the code's structure", () => {
     expect(outside.filter((file) => local(file).some((path) => path.startsWith("open/")))).toEqual([]);
     const inside = files.filter((file) => file.startsWith("open/"));
     expect(inside.filter((file) => local(file).some((path) => path === "main.ts"))).toEqual([]);
+  });
+
+  it("DEVELOPERS.md draws the layers as they are", () => {
+    const drawing =
+      /^```\n([\s\S]*?)^```$/m.exec(readFileSync(join(SRC, "../DEVELOPERS.md"), "utf8"))?.[1] ?? "";
+    const [above = [], below = []] = drawing
+      .split(/^ {2}- - .*$/m)
+      .map((part) =>
+        [...part.matchAll(/^ {2}([a-z]+)(?:\.ts)? /gm)].map(([, layer = ""]) => layer).reverse(),
+      );
+    expect(below).toEqual(CORE);
+    expect(above).toEqual(["shelf", "open", "main"]);
+  });
+
+  it.each(files.filter((file) => file.startsWith("page/")))(
+    "%s runs inside a booklet: nothing of Node, of files and folders, or of the command line",
+    (file) => {
+      expect((imports.get(file) ?? []).filter((path) => path.startsWith("node:"))).toEqual([]);
+      const apart = local(file).filter(
+        (path) => !/^(?:page|quantity|recipe|solve|figure|guide|booklet)\//.test(path),
+      );
+      expect(apart).toEqual([]);
+    },
+  );
+
+  it.each(["shelf/", "figure/", "booklet/"].map((layer) => [layer]))(
+    "nothing in %s leans on the command line",
+    (layer) => {
+      const inside = files.filter((file) => file.startsWith(layer));
+      expect(
+        inside.filter((file) => local(file).some((path) => /^(?:main|program|cli)\.ts$/.test(path))),
+      ).toEqual([]);
+    },
+  );
+
+  it("no file is longer than 300 lines, but the lists", () => {
+    const long = files.filter((file) => readFileSync(join(SRC, file), "utf8").split("\n").length > 301);
+    expect(long.sort()).toEqual(LISTS);
   });
 
   it("files do not import each other in circles", () => {
