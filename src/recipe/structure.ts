@@ -16,14 +16,15 @@ export interface Structure {
   readonly meant: ReadonlySet<string>;
 }
 
-/** Holds a tree against the schema. `start` is the place of what is missing from the top. */
+/** Holds a tree against the schema. `start` is the place of what is missing from the top; `isRecipe`: is it, or a part of it, a recipe? */
 export function structure(
   root: Block,
   places: ReadonlyMap<string, Places>,
   start: Place,
   schema: AnySchema = FRONT_MATTER,
+  isRecipe = true,
 ): Structure {
-  const walk = new Walk(places, start, schema === FRONT_MATTER);
+  const walk = new Walk(places, start, isRecipe);
   return { root: walk.block(root, shapeOf(schema), ""), messages: walk.messages, meant: walk.meant };
 }
 

@@ -28,7 +28,7 @@ export function readOriginal(file: string, text: string): ReadOriginal {
   const start = source.place(0, 1);
   const placeOf = (path: string): Place => placeIn(tree, path, start);
   if (!tree.root) return { placeOf, messages: [...tree.messages] };
-  const shaped = structure(tree.root, tree.places, start, ORIGINAL);
+  const shaped = structure(tree.root, tree.places, start, ORIGINAL, false);
   const written = (path: string): boolean => tree.places.has(path) || shaped.meant.has(path);
   const values = readValuesBy(ORIGINAL, fillDefaults(shaped.root, ORIGINAL, written));
   const messages = [...tree.messages, ...shaped.messages];

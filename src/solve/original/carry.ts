@@ -94,8 +94,8 @@ export function carriedTo(
     const breadths = halves().reduce((a, b) =>
       less(away(b, wished, found), away(a, wished, found)) ? b : a,
     );
-    const cloth = gaugedCloth(roundOf(breadths, seamOf, found), times, found);
-    const pleats = isGauged ? nearest(div(cloth, found.get("pleat.pitch"))) : followed;
+    const cloth = (): Quantity => gaugedCloth(roundOf(breadths, seamOf, found), times, found);
+    const pleats = isGauged ? nearest(div(cloth(), found.get("pleat.pitch"))) : followed;
     return { ...base, breadths, seam: seamOf, ...perInch(pleats) };
   }
   const round = isGauged ? roundFor(mul(followed, found.get("pleat.pitch")), times, found) : wished;

@@ -1,6 +1,6 @@
 /** Findings -> recipe.md: every line says what was measured, what follows from it, and what is assumed. Builds at once. */
 import { decimal, ends, printExactly, vulgar } from "../../quantity/print.ts";
-import { add, isZero, less, type Quantity } from "../../quantity/quantity.ts";
+import { add, less, type Quantity } from "../../quantity/quantity.ts";
 import { roundTo } from "../../quantity/tape.ts";
 import type { Original } from "../../recipe/original/schema.ts";
 import type { Carried } from "./carry.ts";
@@ -229,7 +229,7 @@ function putEdge({ edge }: Original, put: Put, block: Block, length: Print): voi
     if (edge.depth) put(2, "depth", length(edge.depth), "measured");
     if (edge.lap && edge.to !== "bodice-edge") put(2, "lap", length(edge.lap), "measured");
   }
-  if (edge.cord && !isZero(edge.cord)) {
+  if (edge.cord) {
     block(1, "piping");
     put(2, "cord", length(edge.cord), "measured");
   }
