@@ -18,7 +18,8 @@ const config = mergeConfig(normal, {
 config.test.include = [
   "tests/{quantity,recipe,solve,original,outside,oracle}/**/*.test.ts",
   "tests/{laws,value-laws}.test.ts",
-  "tests/booklet/evidence.test.ts",
-  "tests/shelf/{record,sizes,new,evidence}.test.ts",
+  "tests/booklet/{evidence,words}.test.ts",
+  "tests/open/where.test.ts",
+  "tests/shelf/{record,sizes,new,evidence,check-booklet}.test.ts",
 ];
 export default config;

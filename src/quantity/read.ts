@@ -6,7 +6,7 @@ import { formsOf, UNITS } from "./units.ts";
 /** A quantity, or what is wrong with the text, where in it (from 0), and what to write instead. */
 export type Reading =
   | { readonly ok: true; readonly value: Quantity }
-  | { readonly ok: false; readonly error: string; readonly at: number; readonly hint?: string };
+  | { readonly ok: false; readonly error: string; readonly at: number; readonly hint: string };
 
 // biome-ignore format: one table
 const VULGAR: Record<string, string> = {
@@ -64,7 +64,7 @@ export function readNumber(text: string): Fraction | undefined {
     .replace(/ ?\/ ?/g, "/")
     .replace(/[-\u00a0 ]+/g, " ")
     .trim();
-  if ((plainText.match(/\d/g) ?? []).length > MOST_DIGITS) return undefined;
+  if (plainText.replace(/\D/g, "").length > MOST_DIGITS) return undefined;
   if (/\/0+$/.test(plainText)) return undefined;
   return plainText
     .split(" ")
@@ -77,8 +77,10 @@ function match(pattern: RegExp, text: string, at: number): string | undefined {
   return pattern.exec(text)?.[0];
 }
 
-const fail = (error: string, at: number, hint?: string): Reading =>
-  hint === undefined ? { ok: false, error, at } : { ok: false, error, at, hint };
+const fail = (error: string, at: number, hint: string): Reading => ({ ok: false, error, at, hint });
+
+/** How wide the gap is that may stand at a place. */
+const gapAt = (text: string, at: number): number => (match(GAP, text, at) as string).length;
 
 const EXAMPLES = new Map<Dim, string>([
   [LENGTH, "26 1/2 in, 67.3 cm or 2 ft 2 1/2 in"],
@@ -94,10 +96,10 @@ const EXAMPLES = new Map<Dim, string>([
  */
 export function readQuantity(text: string, dim: Dim, example?: string): Reading {
   const wanted = example ?? EXAMPLES.get(dim) ?? "a number with its unit";
-  let at = (match(GAP, text, 0) ?? "").length;
+  let at = gapAt(text, 0);
   if (at === text.length) return fail("nothing is written here", 0, `write it like ${wanted}`);
   const sign = /^[-−]/.test(text.slice(at)) ? -1n : 1n;
-  if (/^[-−+]/.test(text.slice(at))) at += 1 + (match(GAP, text, at + 1) ?? "").length;
+  if (/^[-−+]/.test(text.slice(at))) at += 1 + gapAt(text, at + 1);
   let total: Fraction | undefined;
   let smallest: Fraction | undefined;
   while (at < text.length) {
@@ -122,7 +124,7 @@ export function readQuantity(text: string, dim: Dim, example?: string): Reading 
       );
     }
     let next = at + written.length;
-    const gap = (match(GAP, text, next) ?? "").length;
+    const gap = gapAt(text, next);
     const form = match(unitPattern(dim), text, next + gap);
     if (form === undefined) {
       if (dim === PLAIN && text.slice(next).trim() === "") {
@@ -149,7 +151,7 @@ export function readQuantity(text: string, dim: Dim, example?: string): Reading 
     smallest = u.size;
     total = (total ?? fraction(0n)).add(number.mul(u.size));
     next += gap + form.length;
-    at = next + (match(GAP, text, next) ?? "").length;
+    at = next + gapAt(text, next);
   }
   if (!total) return fail("a sign with no number after it", 0, `write it like ${wanted}`);
   return { ok: true, value: quantity(total.mul(fraction(sign)), dim) };

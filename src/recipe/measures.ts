@@ -40,7 +40,7 @@ function measure(kind: Kind, dim: Dim, options: Options, refuse?: RegExp): Field
     const reading = readQuantity(written, dim, options.example);
     if (!reading.ok) {
       const { error, at, hint } = reading;
-      return bad(code, error, { expected: NAMES[kind] ?? kind, at, ...(hint ? { hint } : {}) });
+      return bad(code, error, { expected: NAMES[kind] ?? kind, at, hint });
     }
     const problem = within(written, reading.value);
     return problem ? { problem } : { value: reading.value };

@@ -50,8 +50,7 @@ export function otherWaists(work: Work): readonly OtherWaist[] {
   const rows = new Map<string, OtherWaist>();
   const put = (waist: Quantity, asked: boolean): OtherWaist | undefined => {
     const row = rowOf(work, waist, asked);
-    const key = waist.value.toFraction();
-    if (row && (asked || !rows.has(key))) rows.set(key, row);
+    if (row) rows.set(waist.value.toFraction(), row);
     return row;
   };
   for (let i = -STEPS; i <= STEPS; i += 1) put(sub(seam, mul(step, plain(-i))), false);

@@ -40,6 +40,10 @@ describe("lengths as a maker writes them", () => {
     expect(value.ok && value.value.value.toFraction()).toBe("7/2");
     expect(readQuantity("3 in", plain(1n).dim).ok).toBe(false);
     expect(readQuantity("3 4", plain(1n).dim).ok).toBe(false);
+    expect(readQuantity("3 % 4", plain(1n).dim)).toMatchObject({
+      error: "two numbers stand side by side",
+      at: 4,
+    });
   });
 });
 

@@ -3,6 +3,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { readCsv } from "../../src/recipe/csv.ts";
 import { readEvidence } from "../../src/recipe/evidence.ts";
+import { withRow } from "../../src/recipe/evidence-add.ts";
 import { messageText } from "../../src/recipe/message.ts";
 import { readRecipe } from "../../src/recipe/read.ts";
 import { recipeText } from "../recipes.ts";
@@ -120,4 +121,45 @@ describe("with a recipe", () => {
     expect(without?.chosenByDefault).toContainEqual({ path: "evidence.skip-bad-rows", text: "false" });
     expect(readRecipe("recipe.md", recipeText()).recipe?.evidence).toBeUndefined();
   });
+});
+
+describe("a row is added", () => {
+  const row = {
+    year: 1846,
+    set: "gauged",
+    fibre: "cotton",
+    sheer: true,
+    seen: "museum, hall 2",
+    note: "mended",
+  } as const;
+  const bare = { year: 1850, set: "pleated", sheer: false } as const;
+  it.each([
+    [
+      "to no list",
+      undefined,
+      row,
+      'year,fibre,sheer,set,seen,note\n1846,cotton,yes,gauged,"museum, hall 2",mended\n',
+    ],
+    ["with little known", "", bare, "year,fibre,sheer,set,seen,note\n1850,,no,pleated,,\n"],
+    ["in the list's own order", "set,year\nflat,1840\n", row, "set,year\nflat,1840\ngauged,1846\n"],
+    ["behind a last line without an end", "year,set\n1840,flat", bare, "year,set\n1840,flat\n1850,pleated\n"],
+    [
+      "by the list's own line ends",
+      "year,set\r\n1840,flat\r\n",
+      bare,
+      "year,set\r\n1840,flat\r\n1850,pleated\r\n",
+    ],
+  ] as const)("%s", (_, text, added, wanted) => {
+    expect(withRow("evidence.csv", text, added)).toEqual({ text: wanted });
+  });
+  it("but not twice, and not to a list that cannot be read", () => {
+    expect(withRow("evidence.csv", "year,set\n1850,pleated\n", bare)).toEqual({ same: true });
+    expect(withRow("evidence.csv", "yaer,set\n1850,pleated\n", bare)).toMatchObject({
+      messages: [{ code: "unknown-column" }],
+    });
+  });
+});
+
+it("a first line of more cells than columns can be is refused", () => {
+  expect(said(`year,set${",x".repeat(60)}\n`)).toEqual(["error too-many 1:106"]);
 });

@@ -197,7 +197,7 @@ class Reader {
         code,
         text: reading.error,
         at: reading.at,
-        ...(reading.hint ? { hint: reading.hint } : {}),
+        hint: reading.hint,
       });
       return undefined;
     }

@@ -8,7 +8,7 @@ export function checkCloth(checking: Checking): void {
   const { values, written, say, sayOfKey } = checking;
   const { width, selvedge } = values.cloth ?? {};
   if (width && selvedge && !isPositive(sub(width, mul(selvedge, plain(2n))))) {
-    say(written("cloth.selvedge") ? "cloth.selvedge" : "cloth.width", {
+    say("cloth.selvedge", {
       code: "no-width",
       text: "two selvedges leave no width",
       expected: "less than half the width",

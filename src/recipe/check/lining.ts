@@ -7,7 +7,7 @@ export function checkLining({ values, written, say }: Checking): void {
   for (const which of ["lining", "interlining"] as const) {
     const { width, selvedge } = values[which] ?? {};
     if (width && selvedge && !isPositive(sub(width, mul(selvedge, plain(2n)))))
-      say(written(`${which}.selvedge`) ? `${which}.selvedge` : `${which}.width`, {
+      say(`${which}.selvedge`, {
         code: "no-width",
         text: "two selvedges leave no width",
         expected: "less than half the width",

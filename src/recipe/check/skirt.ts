@@ -84,14 +84,14 @@ function checkTurnDown(checking: Checking): void {
 }
 
 function checkOffFloor(checking: Checking): void {
-  const { values, written, say } = checking;
+  const { values, say } = checking;
   const off = values.skirt?.["off-floor"];
   const floor = values.wearer?.["waist-to-floor"];
   if (!off || !floor) return;
   for (const station of ["front", "side", "left", "right", "back"] as const) {
     const length = floor[station];
     if (!length || less(off, length)) continue;
-    say(written("skirt.off-floor") ? "skirt.off-floor" : `wearer.waist-to-floor.${station}`, {
+    say("skirt.off-floor", {
       code: "no-length",
       text: `the hem hangs as high off the floor as the waist at the ${station}: no length is left`,
       expected: `off-floor less than ${shown(length, checking)}`,
