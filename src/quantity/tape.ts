@@ -25,7 +25,7 @@ const WHOLE: Record<Rounding, (f: Fraction) => Fraction> = {
 /** How many steps of `step` a quantity is, as an exact number; both must be of one kind and step above 0. */
 export function steps(q: Quantity, step: Quantity): Fraction {
   if (q.dim !== step.dim) throw new RangeError("a quantity and its step must be of one kind");
-  if (step.value.compare(0) <= 0) throw new RangeError("a step must be above 0");
+  if (step.value.s < 0n || step.value.n === 0n) throw new RangeError("a step must be above 0");
   return q.value.div(step.value);
 }
 
@@ -61,9 +61,14 @@ export function share(total: Quantity, n: number, mark: Quantity): Shares {
   const whole = marks.n;
   const count = BigInt(n);
   const ceil = (i: bigint): bigint => (i * whole + count - 1n) / count;
+  const sized = (marks: bigint): Quantity => quantity(mark.value.mul(fraction(marks)), total.dim);
+  const [small, large] = [sized(whole / count), sized(whole / count + 1n)];
   const parts: Quantity[] = [];
-  for (let i = 0n; i < count; i += 1n) {
-    parts.push(quantity(mark.value.mul(fraction(ceil(i + 1n) - ceil(i))), total.dim));
+  let before = 0n;
+  for (let i = 1n; i <= count; i += 1n) {
+    const to = ceil(i);
+    parts.push(to - before > whole / count ? large : small);
+    before = to;
   }
   const last = parts[n - 1] as Quantity;
   parts[n - 1] = add(last, remainder);
