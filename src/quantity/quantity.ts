@@ -97,7 +97,8 @@ export function millimetres(n: Fraction | string | bigint): Quantity {
 
 /** How many inches a length is, exact. */
 export function toInches(q: Quantity): Fraction {
-  return q.value.div(INCH.pow(fraction(BigInt(q.dim.length))) as Fraction);
+  const { length } = q.dim;
+  return q.value.div(length === 1 ? INCH : (INCH.pow(fraction(BigInt(length))) as Fraction));
 }
 
 function same(a: Quantity, b: Quantity, doing: string): void {

@@ -6,21 +6,25 @@ import { add, type Fraction, fraction, plain, type Quantity, quantity, sub } fro
 
 export type Rounding = "nearest" | "up" | "down";
 
-/** The nearest whole number, ties to even. */
-export function nearestWhole(f: Fraction): Fraction {
-  const floor = f.floor();
-  const rest = f.sub(floor);
-  const half = rest.compare("1/2");
-  if (half < 0) return floor;
-  if (half > 0) return floor.add(1);
-  return floor.n % 2n === 0n ? floor : floor.add(1);
+/** The largest whole number that is not above n / d; d above 0. */
+function below(n: bigint, d: bigint): bigint {
+  const whole = n / d;
+  return n < 0n && whole * d !== n ? whole - 1n : whole;
 }
 
-const WHOLE: Record<Rounding, (f: Fraction) => Fraction> = {
-  nearest: nearestWhole,
-  up: (f) => f.ceil(),
-  down: (f) => f.floor(),
+/** n / d put on a whole number; d above 0. */
+const WHOLE: Record<Rounding, (n: bigint, d: bigint) => bigint> = {
+  nearest: (n, d) => {
+    const floor = below(n, d);
+    const rest = 2n * (n - floor * d) - d;
+    return rest > 0n || (rest === 0n && floor % 2n !== 0n) ? floor + 1n : floor;
+  },
+  up: (n, d) => -below(-n, d),
+  down: below,
 };
+
+/** The nearest whole number, ties to even. */
+export const nearestWhole = (f: Fraction): bigint => WHOLE.nearest(f.s * f.n, f.d);
 
 /** How many steps of `step` a quantity is, as an exact number; both must be of one kind and step above 0. */
 export function steps(q: Quantity, step: Quantity): Fraction {
@@ -31,7 +35,8 @@ export function steps(q: Quantity, step: Quantity): Fraction {
 
 /** A quantity put on whole steps: a length on tape marks, a plain number on wholes. */
 export function roundTo(q: Quantity, step: Quantity, rounding: Rounding = "nearest"): Quantity {
-  return quantity(WHOLE[rounding](steps(q, step)).mul(step.value), q.dim);
+  const { s, n, d } = steps(q, step);
+  return quantity(step.value.mul(fraction(WHOLE[rounding](s * n, d))), q.dim);
 }
 
 /** Does this length lie on a tape mark exactly? */
