@@ -1,4 +1,5 @@
 /** Messages to the maker: data first, text made in one place. */
+import type { Code } from "./messages/code.ts";
 
 /** Where in a file something stands. Lines and columns count from 1; `length` is how many characters to underline. */
 export interface Place {
@@ -15,7 +16,7 @@ export type Level = "error" | "warning" | "note";
  * `path` is the recipe's key it is about (`skirt.hem.depth`); `place` is filled in from it when the message is shown.
  */
 export interface Message {
-  readonly code: string;
+  readonly code: Code;
   readonly level: Level;
   readonly text: string;
   readonly path?: string;

@@ -1,5 +1,7 @@
 /** Holds a template's tree against the names there are: every mistyped name is found, also where it is never reached. */
+
 import { nearest } from "../../quantity/nearest.ts";
+import type { Code } from "../../recipe/messages/code.ts";
 import { quoted } from "../../recipe/problem.ts";
 import { HELPERS } from "./helpers.ts";
 import { isList, isNames, type Named, type Names, named, pathsOf } from "./shape.ts";
@@ -202,13 +204,7 @@ class Check {
     this.say(at, path, "unknown-name", `there is no value or list named ${quoted(path)}`, hint);
   }
 
-  private say(
-    at: At | undefined,
-    about: Expression | string,
-    code: string,
-    text: string,
-    hint: string,
-  ): void {
+  private say(at: At | undefined, about: Expression | string, code: Code, text: string, hint: string): void {
     this.faults.push(new TemplateError(text, { at: at && this.narrowed(at, nameOf(about)), code, hint }));
   }
 
