@@ -1,5 +1,6 @@
 /** Messages to the maker: data first, text made in one place. */
 import type { Code } from "./messages/code.ts";
+import type { Level } from "./messages/said.ts";
 
 /** Where in a file something stands. Lines and columns count from 1; `length` is how many characters to underline. */
 export interface Place {
@@ -9,7 +10,7 @@ export interface Place {
   readonly length: number;
 }
 
-export type Level = "error" | "warning" | "note";
+export type { Level };
 
 /**
  * One finding. `text` says what was found, `expected` what should stand there, `hint` what to do.

@@ -1,5 +1,7 @@
 /** What is told of one message code. The text of a message says what was found in this recipe; this says what it is about. */
-import type { Level } from "../message.ts";
+
+/** How much it stops: an error the booklet, a warning and a note nothing. */
+export type Level = "error" | "warning" | "note";
 
 export interface Said {
   /** How it can be said; without it always as an error. */
