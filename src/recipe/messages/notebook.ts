@@ -109,6 +109,10 @@ export const NOTEBOOK = {
   "unknown-chapter": { means: "No chapter has this name.", do: "Take the name that is offered." },
   "unknown-figure": { means: "No figure has this name.", do: "Take the name that is offered." },
   "unknown-helper": { means: "No helper has this name.", do: "Take the name that is offered." },
+  "unknown-word": {
+    means: "The chapter of words does not tell this word.",
+    do: "Take the name that is offered, write the word plainly, or tell it in a words.md of your own.",
+  },
   "unknown-name": {
     means: "No value has this name.",
     do: "Take the name that is offered, or look it up in the reference.",
