@@ -294,7 +294,7 @@ function stagesContext(stages: readonly Stage[]) {
     let printed = 0n;
     return stages.map((stage) => {
       sum = sum.add(of(stage).value);
-      const upTo = nearestWhole(sum.div(step)).n * step;
+      const upTo = nearestWhole(sum.div(step)) * step;
       const part = upTo - printed;
       printed = upTo;
       return printTime({ value: plain(part).value, dim: of(stage).dim });
