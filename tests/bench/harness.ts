@@ -7,6 +7,7 @@ import { nodeWorld } from "../../src/shelf/world.ts";
 import { solve } from "../../src/solve/solve.ts";
 import { type Keys, recipeText } from "../recipes.ts";
 import { toHtml } from "./bare.ts";
+import { stages } from "./stages.ts";
 
 const quiet = { ...nodeWorld(process), out: () => {}, err: () => {} };
 
@@ -116,6 +117,7 @@ async function growth(write: (name: string, text: string) => string, out: string
 
 const [, , what, folder = "", markdown = "", out = ""] = process.argv;
 async function run(): Promise<object> {
+  if (what === "stages") return stages(folder);
   if (what === "warm") return warm(folder, markdown, out);
   if (what === "bare") {
     const text = readFileSync(folder, "utf8");
