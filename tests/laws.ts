@@ -81,7 +81,7 @@ function trimLaws(
     // Strips are joined as breadths are, so that a pattern meets in them too.
     const join = has("seam.lost") ? value("seam.lost") : seam.mul(2);
     const width = value("cloth.width").sub(value("cloth.selvedge").mul(2)).sub(join);
-    const cross = json.layout.pieces.some(({ name }) => name === "flounces, on the cross");
+    const cross = json.layout.pieces.some(({ name }) => name === "flounces, on the true bias");
     // Squared on both sides, since a strip on the cross is the root of 2 longer.
     const reach = (n: Fraction): Fraction =>
       n
