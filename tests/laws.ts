@@ -45,6 +45,8 @@ function trimLaws(
     law(lower.sub(depth.mul(2 * i)).equals(F(sewn)), `tuck ${i + 1} is sewn at its height`);
     law(F(sewn).sub(F(edge)).equals(depth), `tuck ${i + 1} hangs its depth`);
     law(F(edge).compare(value("skirt.hem.depth")) >= 0, `tuck ${i + 1} hangs clear of the hem`);
+    if (has("border.head"))
+      law(F(edge).compare(value("border.head")) >= 0, `tuck ${i + 1} hangs clear of the border`);
     law(F(sewn).compare(shortest) < 0, `tuck ${i + 1} lies below the waist seam`);
     flat = F(crease).add(depth);
   });
