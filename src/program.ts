@@ -19,15 +19,15 @@ function ownWorld(): World {
         return checksum;
       },
     },
-    hands: threads(__filename, process),
+    // Its first file again: a thread starts from the cache too.
+    hands: threads(join(__dirname, "plainwork.cjs"), process),
   };
 }
 
-/** Does what the command line asks. */
+/** Does what the command line asks; in a thread of a long run, what that run gives it. */
 export function run(): void {
+  if (workAsHand((task) => garmentTask(ownWorld(), task as Asked))) return;
   void main(process.argv.slice(2), ownWorld()).then((code) => {
     process.exitCode = code;
   });
 }
-
-workAsHand((task) => garmentTask(ownWorld(), task as Asked));

@@ -45,6 +45,8 @@ function trimLaws(
     law(lower.sub(depth.mul(2 * i)).equals(F(sewn)), `tuck ${i + 1} is sewn at its height`);
     law(F(sewn).sub(F(edge)).equals(depth), `tuck ${i + 1} hangs its depth`);
     law(F(edge).compare(value("skirt.hem.depth")) >= 0, `tuck ${i + 1} hangs clear of the hem`);
+    if (has("border.head"))
+      law(F(edge).compare(value("border.head")) >= 0, `tuck ${i + 1} hangs clear of the border`);
     law(F(sewn).compare(shortest) < 0, `tuck ${i + 1} lies below the waist seam`);
     flat = F(crease).add(depth);
   });
@@ -81,7 +83,7 @@ function trimLaws(
     // Strips are joined as breadths are, so that a pattern meets in them too.
     const join = has("seam.lost") ? value("seam.lost") : seam.mul(2);
     const width = value("cloth.width").sub(value("cloth.selvedge").mul(2)).sub(join);
-    const cross = json.layout.pieces.some(({ name }) => name === "flounces, on the cross");
+    const cross = json.layout.pieces.some(({ name }) => name === "flounces, on the true bias");
     // Squared on both sides, since a strip on the cross is the root of 2 longer.
     const reach = (n: Fraction): Fraction =>
       n

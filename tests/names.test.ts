@@ -16,6 +16,7 @@ import { recordText } from "../src/page/record.ts";
 import { KEYS as MADE_KEYS } from "../src/recipe/as-made/read.ts";
 import { COLUMNS } from "../src/recipe/evidence-row.ts";
 import { KEYS } from "../src/recipe/keys.ts";
+import { GROUPS } from "../src/recipe/messages/list.ts";
 import { originalSchema } from "../src/recipe/reference/json-schema.ts";
 import { QUESTIONS } from "../src/shelf/questions.ts";
 import { planJson } from "../src/solve/json.ts";
@@ -117,6 +118,7 @@ async function publicNames(): Promise<Record<string, readonly string[]>> {
       ([name, items]) => `${name}: ${items}`,
     ),
     "Keys of plan.json": [...Object.keys(plan), ...inside("garment"), ...inside("layout")],
+    "Codes of messages": GROUPS.flatMap(({ codes }) => Object.keys(codes)),
     "Printed values": Object.keys(NAMES),
     ...Object.fromEntries(DOORS.map((door) => [`Offered by src/${door}`, offered(door)])),
   };

@@ -32,7 +32,7 @@ const edges = ({ v }: Asked): Fraction => v("class.width").add(v("class.edgeLeng
 function hours(of: Asked, end: "low" | "high"): Fraction {
   const { v } = of;
   const at = (count: string, rate: string): Fraction => v(count).div(v(`rate.${rate}.${end}`));
-  const common = [at("class.basting", "running"), at("class.marks", "marking")];
+  const common = [at("class.tacks", "running"), at("class.marks", "marking")];
   return sum(
     gauged(of)
       ? [...common, at("class.bites", "gauging"), at("class.stitches", "whip")]
@@ -96,7 +96,7 @@ export const CLASS_RULES: Readonly<Record<string, Rule>> = {
   "class.pinsEach": (of) => (gauged(of) ? F(12) : of.v("class.pleats").mul(2).add(4)),
   "class.pins": (of) => each(of, of.v("class.pinsEach")),
   "class.wax": ({ v }) => v("class.pupils").div(4).ceil(),
-  "class.basting": (of) => edges(of).mul(8),
+  "class.tacks": (of) => edges(of).mul(8),
   "class.low": (of) => hours(of, "high"),
   "class.high": (of) => hours(of, "low"),
   "class.clockLow": ({ v }) => v("class.low").mul("65/60"),

@@ -55,7 +55,7 @@ export const SEWING_RULES: Readonly<Record<string, Rule>> = {
   "tucks.takeUp": ({ v }) => v("skirt.tucks.count").mul(v("skirt.tucks.depth")).mul(2),
   "tucks.step": ({ v }) => v("skirt.tucks.depth").mul(2),
   "tucks.lowest": ({ v, or0 }) =>
-    most(v("skirt.hem.depth"), or0("flounces.top")).add(v("skirt.tucks.depth").mul(2)),
+    most(v("skirt.hem.depth"), or0("flounces.top"), or0("border.head")).add(v("skirt.tucks.depth").mul(2)),
   "tucks.top": ({ json }) => F(json.tucks.at(-1)?.seam ?? "0"),
   "tucks.left": topOf,
   "flounces.step": ({ v }) => v("skirt.flounces.depth").sub(v("skirt.flounces.lap")),

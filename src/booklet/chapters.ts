@@ -39,6 +39,7 @@ export const CHAPTERS = [
   "keeping",
   "as-made",
   "workings",
+  "words",
   "guides",
 ] as const;
 

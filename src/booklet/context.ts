@@ -18,7 +18,7 @@ import {
 import { nearestWhole, roundTo } from "../quantity/tape.ts";
 import { wholeTitle } from "../recipe/recipe.ts";
 import { exact } from "../solve/json.ts";
-import type { GaugedSection, Plan, Stage, TrialRow } from "../solve/plan.ts";
+import type { GaugedSection, Plan, Stage, TrialRow, Value } from "../solve/plan.ts";
 import { biteAfter } from "../solve/sensitivity.ts";
 import { printTime, TIME_STEP_MINUTES } from "../solve/shown.ts";
 import { asMadeContext, madeOf } from "./as-made.ts";
@@ -198,16 +198,17 @@ export function contextOf(plan: Plan): Context {
   }));
   context.guides = guidesOf(plan).map(({ name, title }) => ({ name, title }));
   Object.assign(context, asMadeContext(plan), estimatesContext(plan), evidenceContext(plan));
-  context.workings = [...plan.values.values()].map((value) => ({
-    name: value.name,
-    shown: value.shown,
-    about: value.about,
-    how: value.how,
-    inNumbers: value.inNumbers === value.how ? "" : value.inNumbers,
-    source: value.source,
-    rule: value.rule ?? "",
-  }));
+  context.workings = [...plan.values.values()].map(workingRow);
   return context;
+}
+
+/** A value's row in the workings: what is said already, as its number or its formula, is not said again. */
+function workingRow({ name, shown, about, how, inNumbers, source, path, ...value }: Value) {
+  const isSaid = inNumbers === how || inNumbers === shown;
+  const rule = value.rule ?? (source === "workings" ? "workings" : "");
+  return path === undefined
+    ? { name, shown, about, how, inNumbers: isSaid ? "" : inNumbers, source, rule }
+    : { name, shown, about, how: isSaid ? how : `${how}, as ${inNumbers}`, inNumbers: "", source, rule };
 }
 
 /** The four quarter places on the band from its end at the opening, going round by the wearer's left. */
@@ -294,7 +295,7 @@ function stagesContext(stages: readonly Stage[]) {
     let printed = 0n;
     return stages.map((stage) => {
       sum = sum.add(of(stage).value);
-      const upTo = nearestWhole(sum.div(step)).n * step;
+      const upTo = nearestWhole(sum.div(step)) * step;
       const part = upTo - printed;
       printed = upTo;
       return printTime({ value: plain(part).value, dim: of(stage).dim });

@@ -13,6 +13,7 @@ import {
   plain,
   type Quantity,
 } from "../quantity/quantity.ts";
+import type { Code } from "../recipe/messages/code.ts";
 import type { Plan } from "../solve/plan.ts";
 import { madeOf, otherMeasures } from "./as-made.ts";
 import { isEstimated } from "./estimates.ts";
@@ -46,7 +47,7 @@ export function flagsOf(plan: Plan) {
   const inAll = quantity("skirt.weightInAll") ?? weight;
   const sets = new Set(plan.sections.map(({ set }) => set));
   const record = madeOf(plan);
-  const said = (code: string): boolean => plan.messages.some((message) => message.code === code);
+  const said = (code: Code): boolean => plan.messages.some((message) => message.code === code);
   const pleated = plan.sections.some(({ set }) => set !== "flat" && set !== "gauged");
   return {
     gauged: sections.length > 0,

@@ -10,7 +10,7 @@ import { notionsOf } from "./notions.ts";
 
 const minutes = (plan: Plan, name: string): bigint => {
   const value = plan.values.get(name);
-  return value ? nearestWhole(value.quantity.value.div(60)).n : 0n;
+  return value ? nearestWhole(value.quantity.value.div(60)) : 0n;
 };
 
 const duration = (total: bigint): string => `PT${total / 60n}H${total % 60n}M`;

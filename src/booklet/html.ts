@@ -11,6 +11,7 @@ import { fillShape, type Maker } from "./shape/fill.ts";
 import type { Folder, Shape } from "./shape/tree.ts";
 import type { Context } from "./template/evaluate.ts";
 import { TemplateError } from "./template/tree.ts";
+import { isWord, Words } from "./words.ts";
 
 /** What a chapter printed, by the place of each print. */
 export type Prints = ReadonlyMap<string, string>;
@@ -32,18 +33,25 @@ export interface Making {
   readonly figures: ReadonlyMap<string, Figure>;
   readonly guides: ReadonlyMap<string, Figure>;
   readonly before?: Before | undefined;
+  /** The words that the booklet tells, so that they can be led to. */
+  readonly words?: ReadonlySet<string>;
 }
 
 export interface ChapterNodes {
   readonly node: Element;
   readonly prints: Prints;
+  /** The words that this chapter tells. */
+  readonly told: ReadonlySet<string>;
 }
 
 /** One chapter as HTML nodes. Throws TemplateError when it asks for what is not there. */
 export function chapterNodes(name: string, shape: Shape, making: Making): ChapterNodes {
-  const maker = new NodeMaker(making, making.before?.texts?.get(shape) ?? making.before?.chapters.get(name));
+  const old = making.before?.texts?.get(shape) ?? making.before?.chapters.get(name);
+  const words = new Words(name, making.words);
+  const maker = new NodeMaker(making, old, words);
   try {
-    return { node: shapeChapter(name, fillShape(shape, making.context, maker)), prints: maker.prints };
+    const node = shapeChapter(name, fillShape(shape, making.context, maker));
+    return { node, prints: maker.prints, told: words.told };
   } catch (error) {
     if (!(error instanceof TemplateError)) throw error;
     throw new TemplateError(`in the chapter "${name}": ${error.message}`, { code: error.code });
@@ -54,10 +62,12 @@ class NodeMaker implements Maker {
   readonly prints = new Map<string, string>();
   private readonly making: Making;
   private readonly old: Prints | undefined;
+  private readonly words: Words;
 
-  constructor(making: Making, old: Prints | undefined) {
+  constructor(making: Making, old: Prints | undefined, words: Words) {
     this.making = making;
     this.old = old;
+    this.words = words;
   }
 
   printed(text: string, key: string): ElementContent[] {
@@ -72,6 +82,7 @@ class NodeMaker implements Maker {
   }
 
   private run({ text, name }: Run, old: string | undefined): ElementContent {
+    if (name !== undefined && isWord(name)) return this.words.node(name, text);
     const value = name === undefined ? undefined : this.making.plan.values.get(name);
     if (!value) return { type: "text", value: unbroken(text) };
     const was = old ?? this.making.before?.values.get(value.name);

@@ -12,8 +12,8 @@ export function notCounted(plan: Plan): string {
     list.push(`making the ${attach.to === "part-band" ? "part band" : "waistband"}`);
   if (attach.piping) list.push("the piping (joining its strips, sewing in the cord, setting it to the edge)");
   if (sections.some(({ set }) => set !== "flat" && set !== "gauged"))
-    list.push("the laid pleats (marking, pinning, basting, sewing)");
+    list.push("the laid pleats (marking, pinning, tacking, sewing)");
   if (sections.some(({ set }) => set === "flat")) list.push("sewing the flat parts");
-  if (sections.some(({ set }) => set === "gauged")) list.push("the trial", "drawing up", "basting");
+  if (sections.some(({ set }) => set === "gauged")) list.push("the trial", "drawing up", "tacking");
   return `${list.join(", ")} and the hooks`;
 }

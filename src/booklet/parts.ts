@@ -6,17 +6,18 @@ import { drawFigure, figuresOf } from "../figure/index.ts";
 import { guidesOf } from "../guide/index.ts";
 import { contents } from "./contents.ts";
 import { chapterFields } from "./fields.ts";
-import { type Before, chapterNodes, type Prints } from "./html.ts";
+import { type Before, type ChapterNodes, chapterNodes, type Prints } from "./html.ts";
 import { asNote } from "./notebook/note.ts";
 import { type Notebook, STANDARD } from "./notebook/notebook.ts";
 import { ownContext } from "./notebook/own-context.ts";
 import { type Pictures, withPhotographs } from "./notebook/picture.ts";
 import { apart } from "./notebook/repeated-figures.ts";
-import { sectionsOf } from "./notebook/sections.ts";
+import { type SectionPart, sectionsOf } from "./notebook/sections.ts";
 import type { Worked } from "./notebook/work.ts";
 import { type Drawn, PartsMemory } from "./parts-memory.ts";
 import type { Shape } from "./shape/tree.ts";
 import type { Context } from "./template/evaluate.ts";
+import { WORDS_CHAPTER } from "./words.ts";
 
 export interface Parts {
   readonly figures: ReadonlyMap<string, Figure>;
@@ -57,19 +58,26 @@ export function bookletParts(
   const { figures, guides, context } = memory.drawn(worked, () => drawn(worked));
   const prints = new Map<string, Prints>();
   const texts = new Map<string, Shape>();
-  const made = sectionsOf(plan, notebook, context).map(({ name, isNote, own }) => {
+  const make = ({ name, isNote, own }: SectionPart, words: ReadonlySet<string> = new Set()): ChapterNodes => {
     const shape = own?.shape ?? shapes[name] ?? [];
     if (own) texts.set(name, shape);
     const was = own && before?.texts && !before.texts.has(shape) ? undefined : before;
-    const section = memory.section([name, shape, isNote, worked, was, own && pictures], () => {
-      const made = chapterNodes(name, shape, { plan, context, figures, guides, before: was });
+    const from = [name, shape, isNote, worked, was, own && pictures, [...words].join()] as const;
+    return memory.section(from, () => {
+      const made = chapterNodes(name, shape, { plan, context, figures, guides, before: was, words });
       const children = own ? withPhotographs(made.node.children, pictures) : made.node.children;
       if (isNote) return { ...made, node: asNote({ ...made.node, children }) };
       const fields = chapterFields(name, plan);
       return { ...made, node: { ...made.node, children: fields ? [...children, fields] : children } };
     });
-    prints.set(name, section.prints);
-    return section.node;
+  };
+  const sections = sectionsOf(plan, notebook, context);
+  const last = sections.find(({ name }) => name === WORDS_CHAPTER);
+  const words = last && make(last);
+  const made = sections.map((section) => {
+    const { node, prints: printed } = words && section === last ? words : make(section, words?.told);
+    prints.set(section.name, printed);
+    return node;
   });
   const nodes = notebook.body ? apart(made) : made;
   return { figures, guides, context, nodes, contents: contents(nodes), prints, texts };

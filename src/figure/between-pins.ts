@@ -6,5 +6,5 @@ import { nearestWhole } from "../quantity/tape.ts";
 /** A quarter of the pleats, "14"; where four do not go into them "about 14", the nearest whole (ties to even). */
 export function betweenPins(pleats: number): string {
   const quarter = div(plain(pleats), plain(4n));
-  return isWhole(quarter) ? vulgar(quarter.value) : `about ${nearestWhole(quarter.value).n}`;
+  return isWhole(quarter) ? vulgar(quarter.value) : `about ${nearestWhole(quarter.value)}`;
 }

@@ -82,6 +82,8 @@ export class Walk {
     const now = steps[this.at];
     if (!now) return;
     this.clear();
+    // A word that was looked up stood under the step it is of.
+    if (location.hash.startsWith("#word-")) location.hash = "";
     now.chapter.classList.add("now");
     now.step.parentElement?.classList.add("now");
     now.step.classList.add("now");

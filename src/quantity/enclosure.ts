@@ -124,12 +124,12 @@ export const ends = ({ low, high }: Enclosure): readonly [Fraction, Fraction] =>
  * one: it lies nearer than any tape could tell.
  */
 export function nearestSteps(number: Enclosure, step: Fraction): Fraction {
-  const [least, most] = ends(number).map((end) => nearestWhole(end.div(step))) as [Fraction, Fraction];
-  return least.equals(most) || least.n % 2n === 0n ? least : most;
+  const [least, most] = ends(number).map((end) => nearestWhole(end.div(step))) as [bigint, bigint];
+  return fraction(least === most || least % 2n === 0n ? least : most);
 }
 
 /** The middle of an enclosure on so many decimal places, for printing. */
 export function middle({ low, high }: Enclosure, places: number): Fraction {
   const scale = 10n ** BigInt(places);
-  return nearestWhole(fraction((low + high) * scale, PARTS * 2n)).div(fraction(scale));
+  return fraction(nearestWhole(fraction((low + high) * scale, PARTS * 2n)), scale);
 }

@@ -54,7 +54,8 @@ function nearEnough(a: string, b: string): number {
 
 /**
  * The known name nearest to `name`, or undefined when none is close enough to be meant. Of equally near names the one
- * with the longest beginning in common is taken, then the one that comes first in `known`. Names of one or two letters are only matched when they differ by case or hyphen.
+ * with the longest beginning in common is taken, then the one that comes first in `known`. Names of one or two letters are only
+ * matched when they differ by case or hyphen. Where none is near, the only one that has the same parts, and perhaps more, is taken.
  */
 export function nearest(name: string, known: Iterable<string>): string | undefined {
   if (name.length > LONGEST) return undefined;
@@ -73,5 +74,16 @@ export function nearest(name: string, known: Iterable<string>): string | undefin
       longest = shared;
     }
   }
-  return best;
+  return best ?? byParts(wanted, known);
+}
+
+/** The only known name that has every part of `wanted` among its own: "back" is meant for centre-back, "back-centre" too. */
+function byParts(wanted: string, known: Iterable<string>): string | undefined {
+  const parts = wanted.split(/[-.]/);
+  if (parts.some((part) => part.length < 3)) return undefined;
+  const holding = [...known].filter((name) => {
+    const own = folded(name).split(/[-.]/);
+    return parts.every((part) => own.includes(part));
+  });
+  return holding.length === 1 ? holding[0] : undefined;
 }

@@ -12,22 +12,19 @@ export interface Showing {
 
 /** A rational as a vulgar fraction: `26 1/2`, `-3/4`, `12`. */
 export function vulgar(f: Fraction): string {
-  const sign = f.compare(0) < 0 ? "-" : "";
-  const size = f.abs();
-  const whole = size.floor();
-  const rest = size.sub(whole);
-  if (rest.n === 0n) return `${sign}${whole.n}`;
-  return `${sign}${whole.n === 0n ? "" : `${whole.n} `}${rest.n}/${rest.d}`;
+  const sign = f.s < 0n ? "-" : "";
+  const [whole, rest] = [f.n / f.d, f.n % f.d];
+  if (rest === 0n) return `${sign}${whole}`;
+  return `${sign}${whole === 0n ? "" : `${whole} `}${rest}/${f.d}`;
 }
 
 /** A rational as a decimal with at most `places` places, nearest with ties to even, no trailing zeros unless `fixed`. */
 export function decimal(f: Fraction, places: number, fixed = false): string {
-  const scale = fraction(10n ** BigInt(places));
-  const scaled = nearestWhole(f.abs().mul(scale));
-  const digits = scaled.n.toString().padStart(places + 1, "0");
+  const scaled = nearestWhole(f.abs().mul(fraction(10n ** BigInt(places))));
+  const digits = scaled.toString().padStart(places + 1, "0");
   const cut = digits.length - places;
   const tail = fixed ? digits.slice(cut) : digits.slice(cut).replace(/0+$/, "");
-  const sign = f.compare(0) < 0 && scaled.n !== 0n ? "-" : "";
+  const sign = f.s < 0n && scaled !== 0n ? "-" : "";
   return `${sign}${digits.slice(0, cut)}${tail === "" ? "" : `.${tail}`}`;
 }
 

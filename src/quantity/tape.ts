@@ -6,32 +6,37 @@ import { add, type Fraction, fraction, plain, type Quantity, quantity, sub } fro
 
 export type Rounding = "nearest" | "up" | "down";
 
-/** The nearest whole number, ties to even. */
-export function nearestWhole(f: Fraction): Fraction {
-  const floor = f.floor();
-  const rest = f.sub(floor);
-  const half = rest.compare("1/2");
-  if (half < 0) return floor;
-  if (half > 0) return floor.add(1);
-  return floor.n % 2n === 0n ? floor : floor.add(1);
+/** The largest whole number that is not above n / d; d above 0. */
+function below(n: bigint, d: bigint): bigint {
+  const whole = n / d;
+  return n < 0n && whole * d !== n ? whole - 1n : whole;
 }
 
-const WHOLE: Record<Rounding, (f: Fraction) => Fraction> = {
-  nearest: nearestWhole,
-  up: (f) => f.ceil(),
-  down: (f) => f.floor(),
+/** n / d put on a whole number; d above 0. */
+const WHOLE: Record<Rounding, (n: bigint, d: bigint) => bigint> = {
+  nearest: (n, d) => {
+    const floor = below(n, d);
+    const rest = 2n * (n - floor * d) - d;
+    return rest > 0n || (rest === 0n && floor % 2n !== 0n) ? floor + 1n : floor;
+  },
+  up: (n, d) => -below(-n, d),
+  down: below,
 };
+
+/** The nearest whole number, ties to even. */
+export const nearestWhole = (f: Fraction): bigint => WHOLE.nearest(f.s * f.n, f.d);
 
 /** How many steps of `step` a quantity is, as an exact number; both must be of one kind and step above 0. */
 export function steps(q: Quantity, step: Quantity): Fraction {
   if (q.dim !== step.dim) throw new RangeError("a quantity and its step must be of one kind");
-  if (step.value.compare(0) <= 0) throw new RangeError("a step must be above 0");
+  if (step.value.s < 0n || step.value.n === 0n) throw new RangeError("a step must be above 0");
   return q.value.div(step.value);
 }
 
 /** A quantity put on whole steps: a length on tape marks, a plain number on wholes. */
 export function roundTo(q: Quantity, step: Quantity, rounding: Rounding = "nearest"): Quantity {
-  return quantity(WHOLE[rounding](steps(q, step)).mul(step.value), q.dim);
+  const { s, n, d } = steps(q, step);
+  return quantity(step.value.mul(fraction(WHOLE[rounding](s * n, d))), q.dim);
 }
 
 /** Does this length lie on a tape mark exactly? */
@@ -61,9 +66,14 @@ export function share(total: Quantity, n: number, mark: Quantity): Shares {
   const whole = marks.n;
   const count = BigInt(n);
   const ceil = (i: bigint): bigint => (i * whole + count - 1n) / count;
+  const sized = (marks: bigint): Quantity => quantity(mark.value.mul(fraction(marks)), total.dim);
+  const [small, large] = [sized(whole / count), sized(whole / count + 1n)];
   const parts: Quantity[] = [];
-  for (let i = 0n; i < count; i += 1n) {
-    parts.push(quantity(mark.value.mul(fraction(ceil(i + 1n) - ceil(i))), total.dim));
+  let before = 0n;
+  for (let i = 1n; i <= count; i += 1n) {
+    const to = ceil(i);
+    parts.push(to - before > whole / count ? large : small);
+    before = to;
   }
   const last = parts[n - 1] as Quantity;
   parts[n - 1] = add(last, remainder);

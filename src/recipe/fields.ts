@@ -1,7 +1,9 @@
 /** Declarators for fields that hold words: every field is one text in the recipe, read here into its value. */
+
 import * as v from "valibot";
 import { nearest } from "../quantity/nearest.ts";
 import { LONGEST_FIELD } from "./limits.ts";
+import type { Code } from "./messages/code.ts";
 import type { Default, FieldMeta } from "./meta.ts";
 import { type Problem, quoted, type Read } from "./problem.ts";
 
@@ -46,7 +48,7 @@ function firstLook(text: string, { example }: FieldMeta): { readonly problem: Pr
 
 /** Shorthand for a problem in place of a value. */
 export function bad(
-  code: string,
+  code: Code,
   text: string,
   more: Omit<Problem, "code" | "text"> = {},
 ): { readonly problem: Problem } {

@@ -1,7 +1,9 @@
 /** Finds the front matter: what stands between a first line `---` and the next line `---`. */
+
 import { LARGEST_FRONT, LARGEST_RECIPE, LONGEST_LINE } from "./limits.ts";
 import type { Source } from "./lines.ts";
 import type { Message } from "./message.ts";
+import type { Code } from "./messages/code.ts";
 import { messageOf } from "./problem.ts";
 
 export interface FrontMatter {
@@ -13,7 +15,7 @@ export interface FrontMatter {
 
 const FENCE = /^---[ \t]*\r?$/;
 
-const failed = (source: Source, code: string, text: string, hint: string, offset = 0): Message =>
+const failed = (source: Source, code: Code, text: string, hint: string, offset = 0): Message =>
   messageOf({ code, text, hint }, "", source.place(offset, offset + 3));
 
 /** Splits a recipe into front matter and body, or says why it cannot. A byte order mark at the start is passed over. */

@@ -18,7 +18,9 @@ import { bad, type Field, field, type Options } from "./fields.ts";
 import type { Kind, Limits } from "./meta.ts";
 import { type Problem, quoted, type Read } from "./problem.ts";
 
-const NAMES: Partial<Record<Kind, string>> = {
+type Measured = Extract<Kind, "length" | "number" | "share" | "weight" | "rate">;
+
+const NAMES: Readonly<Record<Measured, string>> = {
   length: "a length",
   number: "a number",
   share: "a share",
@@ -26,11 +28,11 @@ const NAMES: Partial<Record<Kind, string>> = {
   rate: "a rate",
 };
 
-function measure(kind: Kind, dim: Dim, options: Options, refuse?: RegExp): Field<Quantity> {
+function measure(kind: Measured, dim: Dim, options: Options, refuse?: RegExp): Field<Quantity> {
   const within = limiter(kind, dim, options);
   return field<Quantity>({ kind, ...options }, (written): Read<Quantity> => {
     const strange = refuse?.exec(written);
-    const code = `not-a-${kind}`;
+    const code = `not-a-${kind}` as const;
     if (strange) {
       return bad(code, `${quoted(strange[0].trim())} cannot stand here: this is ${NAMES[kind]}`, {
         hint: `write it like ${options.example}`,
@@ -40,7 +42,7 @@ function measure(kind: Kind, dim: Dim, options: Options, refuse?: RegExp): Field
     const reading = readQuantity(written, dim, options.example);
     if (!reading.ok) {
       const { error, at, hint } = reading;
-      return bad(code, error, { expected: NAMES[kind] ?? kind, at, hint });
+      return bad(code, error, { expected: NAMES[kind], at, hint });
     }
     const problem = within(written, reading.value);
     return problem ? { problem } : { value: reading.value };

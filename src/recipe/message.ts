@@ -1,4 +1,6 @@
 /** Messages to the maker: data first, text made in one place. */
+import type { Code } from "./messages/code.ts";
+import type { Level } from "./messages/said.ts";
 
 /** Where in a file something stands. Lines and columns count from 1; `length` is how many characters to underline. */
 export interface Place {
@@ -8,14 +10,14 @@ export interface Place {
   readonly length: number;
 }
 
-export type Level = "error" | "warning" | "note";
+export type { Level };
 
 /**
  * One finding. `text` says what was found, `expected` what should stand there, `hint` what to do.
  * `path` is the recipe's key it is about (`skirt.hem.depth`); `place` is filled in from it when the message is shown.
  */
 export interface Message {
-  readonly code: string;
+  readonly code: Code;
   readonly level: Level;
   readonly text: string;
   readonly path?: string;

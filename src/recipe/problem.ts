@@ -1,8 +1,10 @@
 /** What is wrong with one value, before its place in the file is known. */
+
 import type { Level, Message, Place } from "./message.ts";
+import type { Code } from "./messages/code.ts";
 
 export interface Problem {
-  readonly code: string;
+  readonly code: Code;
   readonly text: string;
   readonly expected?: string;
   readonly hint?: string;

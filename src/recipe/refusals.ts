@@ -1,5 +1,7 @@
 /** YAML that a recipe does without: references, types, merges, and keys that are no words. */
+
 import { isAlias, isScalar, type Node as YamlNode } from "yaml";
+import type { Code } from "./messages/code.ts";
 import { type Problem, quoted } from "./problem.ts";
 
 /** `mark` is what stands before the value and is meant, where it is not the value itself. */
@@ -30,7 +32,7 @@ export function refusalOf(node: YamlNode): Refusal | undefined {
   return undefined;
 }
 
-function refusal(code: string, text: string, instead: string, sign: string): Refusal {
+function refusal(code: Code, text: string, instead: string, sign: string): Refusal {
   return { problem: { code, text, hint: `${instead}; a text that begins with ${sign} goes in quotes` } };
 }
 

@@ -1,10 +1,12 @@
 /** Files of a project as text. */
+
 import { LARGEST_TEXT } from "../recipe/limits.ts";
+import type { Code } from "../recipe/messages/code.ts";
 import type { World } from "./world.ts";
 
 /** What is wrong with a file that should be text. */
 export interface Unreadable {
-  readonly code: string;
+  readonly code: Code;
   readonly text: string;
   readonly hint: string;
 }

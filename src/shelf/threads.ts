@@ -14,7 +14,7 @@ function countOf(setting = ""): number {
   return Math.min(MOST, asked);
 }
 
-/** @param program the file that a thread runs; it calls `workAsHand` */
+/** @param program the file that a thread runs; it comes to `workAsHand` */
 export function threads(program: string, process: NodeJS.Process): Hands {
   return {
     count: countOf(process.env[SETTING]),

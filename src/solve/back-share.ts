@@ -3,9 +3,11 @@
  * so that the wished share of it lies behind the sides. The bites stay the same all round and stand closer behind (ours),
  * so that nothing steps at the side.
  */
+
 import { decimal } from "../quantity/print.ts";
 import { div, isNegative, isZero, less, mul, plain, type Quantity, sub } from "../quantity/quantity.ts";
 import { roundTo } from "../quantity/tape.ts";
+import type { Code } from "../recipe/messages/code.ts";
 import type { Work } from "./context.ts";
 import type { SolvedZone } from "./zone.ts";
 import { shownIn } from "./zone-waists.ts";
@@ -18,7 +20,7 @@ export function throwBack(work: Work, zones: readonly SolvedZone[]): readonly So
   const { recipe, sheet, say } = work;
   const share = recipe.fullness.backShare;
   if (!share) return zones;
-  const refuse = (code: string, text: string, hint: string): undefined => {
+  const refuse = (code: Code, text: string, hint: string): undefined => {
     say({ code, level: "error", path: PATH, text, hint });
     return undefined;
   };

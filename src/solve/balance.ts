@@ -7,39 +7,40 @@ import { add, compare, fraction, mul, plain, type Quantity, sub } from "../quant
 import { roundTo } from "../quantity/tape.ts";
 import { STATIONS } from "../recipe/stations.ts";
 import type { Work } from "./context.ts";
-import { monotoneAt } from "./monotone.ts";
+import { monotone } from "./monotone.ts";
 import type { Plan, Station } from "./plan.ts";
 import { topOf } from "./trims.ts";
 import { dropAt } from "./waist-edge.ts";
 import { type SolvedZone, topOfWaist } from "./zones.ts";
 
 /** A length at a share of the waist seam (0 to 1 from centre front by the left), from the four measured ones. */
-export function curveAt(
+export function curve(
   front: Quantity,
   left: Quantity,
   right: Quantity,
   back: Quantity,
-  share: Quantity,
-): Quantity {
-  const half = plain(fraction(1n, 2n));
-  const onRight = compare(share, half) > 0;
-  const side = onRight ? right : left;
-  const quarters = mul(onRight ? sub(plain(1n), share) : share, plain(4n));
-  const points = [front, side, back].map((height, at) => ({ at: plain(at), height }));
-  return monotoneAt(points, quarters);
+): (share: Quantity) => Quantity {
+  const [onLeft, onRight] = [left, right].map((side) =>
+    monotone([front, side, back].map((height, at) => ({ at: plain(at), height }))),
+  ) as [(at: Quantity) => Quantity, (at: Quantity) => Quantity];
+  return (share) =>
+    compare(share, HALF) > 0 ? onRight(mul(sub(ONE, share), FOUR)) : onLeft(mul(share, FOUR));
 }
+
+const ONE = plain(1n);
+const FOUR = plain(4n);
+const HALF = plain(fraction(1n, 2n));
 
 /** How finely the turn-down curve is given for drawing: parts of the whole round. */
 const CURVE_PARTS = 64n;
 
-/** The finished length at a share of the waist seam: the curve, less what a pointed edge drops there. */
-export function finishedAt(work: Pick<Work, "recipe" | "sheet">, share: Quantity): Quantity {
+/** The finished length at any share of the waist seam: the curve, less what a pointed edge drops there. */
+export function finishedBy(work: Pick<Work, "recipe" | "sheet">): (share: Quantity) => Quantity {
   const { sheet } = work;
-  const front = sheet.has("finished.level") ? "finished.level" : "finished.front";
-  const [a, b, c, d] = [front, "finished.left", "finished.right", "finished.back"].map((name) =>
-    sheet.get(name),
-  ) as [Quantity, Quantity, Quantity, Quantity];
-  return sub(curveAt(a, b, c, d, share), dropAt(work, share));
+  const front = sheet.get(sheet.has("finished.level") ? "finished.level" : "finished.front");
+  const [left, right] = [sheet.get("finished.left"), sheet.get("finished.right")];
+  const level = curve(front, left, right, sheet.get("finished.back"));
+  return (share) => sub(level(share), dropAt(work, share));
 }
 
 /** The eight stations and the curve. Needs the lengths and the zones. */
@@ -51,8 +52,9 @@ export function solveBalance(
   const offFloor = sheet.get("skirt.offFloor");
   const seam = sheet.get("waist.seam");
   const tape = sheet.showing.tape;
+  const finishedAt = finishedBy({ recipe, sheet });
   const place = (share: Quantity) => {
-    const finished = finishedAt({ recipe, sheet }, share);
+    const finished = finishedAt(share);
     return { share, finished, alongTop: topOfWaist(zones, mul(seam, share)), turnDown: sub(top, finished) };
   };
   const balance = STATIONS.map((station, i): Station => {
@@ -68,8 +70,8 @@ export function solveBalance(
       measured: i % 2 === 0,
     };
   });
-  const curve = Array.from({ length: Number(CURVE_PARTS) + 1 }, (_, i) =>
+  const drawn = Array.from({ length: Number(CURVE_PARTS) + 1 }, (_, i) =>
     place(plain(fraction(BigInt(i), CURVE_PARTS))),
   );
-  return { balance, curve: curve.map(({ share, alongTop, turnDown }) => ({ share, alongTop, turnDown })) };
+  return { balance, curve: drawn.map(({ share, alongTop, turnDown }) => ({ share, alongTop, turnDown })) };
 }

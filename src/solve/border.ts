@@ -7,9 +7,8 @@ import { isNegative, less } from "../quantity/quantity.ts";
 import type { Border } from "../recipe/recipe.ts";
 import type { Work } from "./context.ts";
 
-/** Sets the border's place above the hem and where the hem is cut. Needs the cut length; errors where there is no ground for the hem. */
-export function solveBorder(work: Work, border: Border): void {
-  const { recipe, sheet, say } = work;
+/** Sets the border's place above the hem, by its wish or by where it is woven. Needs the hem's allowance. */
+export function placeBorder({ recipe, sheet, say }: Work, border: Border): void {
   const woven = recipe.skirt.hem.edge === "selvedge";
   const wished = border.aboveHem;
   if (woven && wished && wished.value.compare(border.fromEdge.value) !== 0) {
@@ -31,6 +30,12 @@ export function solveBorder(work: Work, border: Border): void {
         : "cloth.border.fromEdge - hem.allowance",
   );
   sheet.set("border.head", "border.above + cloth.border.depth");
+}
+
+/** Sets where the hem is cut. Needs the border's place and the cut length; an error where there is no ground for the hem. */
+export function cutAtBorder(work: Work, border: Border): void {
+  const { sheet } = work;
+  if (!sheet.has("border.above")) return;
   const start = sheet.evaluate("cloth.border.fromEdge - border.above - hem.allowance");
   if (isNegative(start) || isNegative(sheet.get("border.above"))) {
     sayNoGround(work);

@@ -108,7 +108,7 @@ function solveAmounts({ recipe, sheet }: Work, isGauged: boolean): void {
   sheet.set("class.pinsEach", isGauged ? "4 + 8" : "4 + 2 * class.pleats");
   sheet.set("class.pins", "class.pupils * class.pinsEach");
   sheet.set("class.wax", "ceil(class.pupils / 4)");
-  sheet.set("class.basting", "(class.width + class.edgeLength) * 8 / (1 in)");
+  sheet.set("class.tacks", "(class.width + class.edgeLength) * 8 / (1 in)");
 }
 
 /** On tape marks, or half a pitch each where the pleats follow the cloth's lines. */
@@ -130,7 +130,7 @@ function bitesOf({ recipe, sheet }: Work, isGauged: boolean): Pick<Sampler, "bit
 /** The stages of one sampler that are counted, by the rates of the garment's own work. */
 function times({ sheet }: Work): Pick<Sampler, "stages"> {
   const all = [
-    { name: "turning down, basting", rate: "running", count: "class.basting" },
+    { name: "turning down, tacking", rate: "running", count: "class.tacks" },
     { name: "marking", rate: "marking", count: "class.marks" },
     ...(sheet.has("class.bites") ? [{ name: "gauging", rate: "gauging", count: "class.bites" }] : []),
     sheet.has("class.bites")

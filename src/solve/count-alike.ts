@@ -99,7 +99,7 @@ function countAlike(
   const least = rules.kept ? 1 : Math.max(1, own.least);
   const most = own.most;
   if (least > most) return { count: { ...own, pleats: undefined }, alike: true };
-  const held = Math.min(Math.max(Number(nearestWhole(free.value).n), least), most);
+  const held = Math.min(Math.max(Number(nearestWhole(free.value)), least), most);
   const long = isLong(lead.cloth, led, bites);
   const reach = Math.max(1, toCount(roundTo(mul(plain(held), plain("1/10")), plain(1n), "up")));
   const near = Array.from({ length: 2 * reach + 1 }, (_, i) => held - reach + i)

@@ -1,4 +1,4 @@
-/** What flounces are cut from: strips, their rings, cloth on the straight or on the cross, thread (trade: trimmings). */
+/** What flounces are cut from: strips, their rings, cloth on the straight or on the true bias, thread (trade: trimmings). */
 import { toCount } from "../quantity/quantity.ts";
 import type { Work } from "./context.ts";
 import type { Wanted } from "./layout.ts";
@@ -10,7 +10,7 @@ export const FLOUNCE_ROUND = "skirt.flounces.fullness * skirt.round";
 const across = (recipe: Work["recipe"]): string =>
   isAlong(recipe) ? "(breadths.usable - 2 * skirt.seam)" : "breadths.finished";
 
-/** Strips for one flounce: straight, or on the cross, where a strip is the root of 2 longer (compared exactly). */
+/** Strips for one flounce: straight, or on the true bias, where a strip is the root of 2 longer (compared exactly). */
 const stripsFrom = (each: string) => ({
   straight: `ceil(flounces.round / ${each})`,
   cross: `diagonal(flounces.round / (2 * ${each}), 1)`,
@@ -51,13 +51,13 @@ export function solveFlounces({ recipe, sheet }: Work): void {
   );
 }
 
-/** The strips as they lie on the cloth. On the cross they lie side by side in one block with a corner over at each end. */
+/** The strips as they lie on the cloth. On the true bias they lie side by side in one block with a corner over at each end. */
 export function flouncePieces({ recipe, sheet }: Pick<Work, "recipe" | "sheet">): Wanted[] {
   const { flounces } = recipe.skirt;
   if (!flounces) return [];
   const width = sheet.get("cloth.width");
   if (flounces.cut === "cross")
-    return [{ name: "flounces, on the cross", width, length: sheet.get("flounces.block") }];
+    return [{ name: "flounces, on the true bias", width, length: sheet.get("flounces.block") }];
   const length = sheet.get("flounces.cut");
   if (isAlong(recipe)) return stripsAlong({ recipe, sheet });
   return Array.from({ length: toCount(sheet.get("flounces.pieces")) }, (_, i) => ({

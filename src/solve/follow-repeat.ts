@@ -35,16 +35,16 @@ export function lockPitch(
     const pitch = mul(repeat, plain(lines));
     if (less(deepest, pitch)) return undefined;
     const pleats = nearestWhole(div(cloth, pitch).value);
-    if (pleats.compare(1) < 0) return undefined;
-    if (pleats.compare(most) <= 0)
-      return { lines: Number(lines.n), pitch, pleats: Number(pleats.n), free: Number(free.n) };
+    if (pleats < 1n) return undefined;
+    if (pleats <= most.n)
+      return { lines: Number(lines.n), pitch, pleats: Number(pleats), free: Number(free.n) };
   }
 }
 
 /** Another cloth at the pitch of one that is locked already. */
 export const lockedAt = (cloth: Quantity, locked: Locked): Locked => ({
   ...locked,
-  pleats: Number(nearestWhole(div(cloth, locked.pitch).value).n),
+  pleats: Number(nearestWhole(div(cloth, locked.pitch).value)),
 });
 
 /** The bites of a locked pitch: halves of it, and the last pleat takes the rest of the cloth. */

@@ -13,8 +13,21 @@ export function formulaOf(text: string): Formula {
 }
 
 /** A name in a formula's text, and no function. */
-const NAME = /(?<![\w.])[a-z]\w*(?:\.\w+)*(?!\w|\s*\()/g;
+const NAME = /(?<![\w.])([a-z]\w*(?:\.\w+)*)(?!\w|\s*\()/g;
+
+/** Texts taken apart: at odd places the names, between them what stands there. */
+const apart = new Map<string, readonly string[]>();
+
+function piecesOf(formula: string): readonly string[] {
+  const known = apart.get(formula);
+  if (known) return known;
+  const made = formula.split(NAME);
+  apart.set(formula, made);
+  return made;
+}
 
 /** A formula's text with every name replaced by what it is shown as; a name that has nothing to show stays. */
 export const inNumbers = (formula: string, shown: (name: string) => string | undefined): string =>
-  formula.replace(NAME, (name) => shown(name) ?? name);
+  piecesOf(formula)
+    .map((piece, i) => (i % 2 === 1 ? (shown(piece) ?? piece) : piece))
+    .join("");

@@ -6,7 +6,7 @@
 import { compare, fraction, less, mul, type Quantity, quantity, sub, sum } from "../quantity/quantity.ts";
 import { type Laid, layLoose } from "./loose.ts";
 import type { Layout } from "./plan.ts";
-import { type Box, bareCloth, larger, occupy, type Room, upTo } from "./rooms.ts";
+import { type Box, bareCloth, covered, larger, occupy, type Room, upTo } from "./rooms.ts";
 
 export interface Wanted {
   readonly name: string;
@@ -117,8 +117,7 @@ function roomsBeside(
 ): { rooms: readonly Room[]; end: bigint } {
   const cloth = bareCloth(width, 0n, boxes).map((room) => ({ ...room, bottom: room.bottom + held.end }));
   const rooms = held.pieces.reduce<readonly Room[]>(
-    (left, { box, place }) =>
-      occupy(left, { ...place, right: place.x + box.width, bottom: place.y + box.length }),
+    (left, { box, place }) => occupy(left, covered(place, box)),
     cloth,
   );
   return { rooms, end: held.end };

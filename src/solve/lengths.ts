@@ -1,6 +1,7 @@
 /** Lengths and balance at the four measured stations: hem first, and the difference goes into the turn-down. */
 import { printOnTape } from "../quantity/print.ts";
 import { compare, inches, less, sub } from "../quantity/quantity.ts";
+import { placeBorder } from "./border.ts";
 import type { Work } from "./context.ts";
 import { MEASURED_STATIONS, solveOverHoop } from "./over-hoop.ts";
 import { isAlong, solveAcross } from "./run.ts";
@@ -37,6 +38,7 @@ export function solveLengths({ recipe, sheet, say }: Work): void {
     ? "max(skirt.leastTurnDown, gauging.lastRow + fullness.margin)"
     : "skirt.leastTurnDown";
   sheet.set("balance.least", recipe.skirt.turnDown ? "skirt.turnDown" : least);
+  if (recipe.cloth.border && isAlong(recipe)) placeBorder({ recipe, sheet, say }, recipe.cloth.border);
   solveHeights({ recipe, sheet, say });
   const tucks = recipe.skirt.tucks ? " + tucks.takeUp" : "";
   sheet.set("breadths.cut", `ceil(breadths.longest + hem.allowance${tucks} + balance.least, tape)`);

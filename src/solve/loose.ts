@@ -2,7 +2,17 @@
  * The order in which loose pieces are laid down, searched for the shortest layout: a bounded number of tries from each
  * of four orders, the order of cutting first. What is no shorter never takes the place of what was found before.
  */
-import { type Box, bareCloth, larger, layDown, leastLength, type Place, type Room } from "./rooms.ts";
+import {
+  type Box,
+  bareCloth,
+  covered,
+  larger,
+  leastLength,
+  occupy,
+  type Place,
+  placeFor,
+  type Room,
+} from "./rooms.ts";
 
 /** How many times a piece is laid down at most, from each of the four orders: a few hundredths of a second in all. */
 const TRIES = 600;
@@ -47,12 +57,12 @@ export function layLoose<B extends Box>(
       if (best?.end === least || (best && tries >= TRIES)) return;
       if (rest.findIndex((other) => alike(other, box)) < i) return;
       tries += 1;
-      const next = layDown(rooms, box);
-      const bottom = next.place.y + box.length;
+      const place = placeFor(rooms, box);
+      const bottom = place.y + box.length;
       if (best && bottom >= best.end) return;
       search(
-        next.rooms,
-        { pieces: [...laid.pieces, { box, place: next.place }], end: larger(laid.end, bottom) },
+        occupy(rooms, covered(place, box)),
+        { pieces: [...laid.pieces, { box, place }], end: larger(laid.end, bottom) },
         rest.toSpliced(i, 1),
       );
     });

@@ -36,21 +36,37 @@ function slopeAt(a: Point, b: Point, c: Point): Quantity {
   return div(mul(rise, next), add(mul(share, next), mul(sub(ONE, share), rise)));
 }
 
-/** The height at `at`, which lies between the first and the last of the points (two at least, in order). */
-export function monotoneAt(points: readonly Point[], at: Quantity): Quantity {
-  const found = points.findIndex((point, i) => i > 0 && compare(at, point.at) <= 0);
-  const i = found < 0 ? points.length - 1 : found;
-  const [p, q] = [points[i - 1], points[i]] as [Point, Point];
-  const [o, r] = [points[i - 2], points[i + 1]];
+/** Between two points: ((c3 t + c2) t + c1) t + c0, with t from 0 to 1 over the step. */
+interface Piece {
+  readonly from: Quantity;
+  readonly to: Quantity;
+  readonly step: Quantity;
+  readonly coefficients: readonly [c3: Quantity, c2: Quantity, c1: Quantity, c0: Quantity];
+}
+
+function pieceOf([o, p, q, r]: readonly [Point | undefined, Point, Point, Point | undefined]): Piece {
   const step = sub(q.at, p.at);
-  const t = div(sub(at, p.at), step);
-  const flat = mul(sub(q.height, p.height), plain(0n));
+  const rise = sub(q.height, p.height);
+  const flat = mul(rise, plain(0n));
   const m = o ? mul(slopeAt(o, p, q), step) : flat;
   const n = r ? mul(slopeAt(p, q, r), step) : flat;
-  const t2 = mul(t, t);
-  const t3 = mul(t2, t);
-  const rise = mul(sub(q.height, p.height), sub(mul(THREE, t2), mul(TWO, t3)));
-  const out = mul(m, add(sub(t3, mul(TWO, t2)), t));
-  const into = mul(n, sub(t3, t2));
-  return add(add(p.height, rise), add(out, into));
+  const c3 = sub(add(m, n), mul(TWO, rise));
+  const c2 = sub(mul(THREE, rise), add(mul(TWO, m), n));
+  return { from: p.at, to: q.at, step, coefficients: [c3, c2, m, p.height] };
+}
+
+/**
+ * The curve through these points (two at least, in order): the height at any place from the first to the last. What all
+ * places share is worked out once, so that many may be asked for.
+ */
+export function monotone(points: readonly Point[]): (at: Quantity) => Quantity {
+  const pieces = points
+    .slice(1)
+    .map((q, i) => pieceOf([points[i - 1], points[i] as Point, q, points[i + 2]]));
+  return (at) => {
+    const piece = pieces.find(({ to }) => compare(at, to) <= 0) ?? (pieces.at(-1) as Piece);
+    const { from, step, coefficients } = piece;
+    const t = div(sub(at, from), step);
+    return coefficients.reduce((sum, c) => add(mul(sum, t), c));
+  };
 }

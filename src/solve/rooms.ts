@@ -38,11 +38,8 @@ export const bareCloth = (width: bigint, start: bigint, boxes: readonly Box[]): 
 const holds = (outer: Room, inner: Room): boolean =>
   outer.x <= inner.x && outer.y <= inner.y && outer.right >= inner.right && outer.bottom >= inner.bottom;
 
-/** What is left of a room round a piece: up to four largest rooms. */
+/** What is left of a room round a piece that reaches into it: up to four largest rooms. */
 function cutRoom(room: Room, piece: Room): Room[] {
-  const apart =
-    piece.right <= room.x || piece.x >= room.right || piece.bottom <= room.y || piece.y >= room.bottom;
-  if (apart) return [room];
   const rooms: Room[] = [];
   if (room.x < piece.x) rooms.push({ ...room, right: piece.x });
   if (piece.right < room.right) rooms.push({ ...room, x: piece.right });
@@ -51,25 +48,40 @@ function cutRoom(room: Room, piece: Room): Room[] {
   return rooms;
 }
 
-/** Lays one box, no wider than the cloth, where it starts nearest the start, and says what room is left. */
-export function layDown(rooms: readonly Room[], box: Box): { place: Place; rooms: readonly Room[] } {
+const apart = (room: Room, piece: Room): boolean =>
+  piece.right <= room.x || piece.x >= room.right || piece.bottom <= room.y || piece.y >= room.bottom;
+
+/** Where one box, no wider than the cloth, starts nearest the start, then nearest the left edge. */
+export function placeFor(rooms: readonly Room[], box: Box): Place {
   let best: Place | undefined;
   for (const room of rooms) {
+    if (box.width > room.right - room.x) continue;
     const y = upTo(room.y, box.step);
-    if (box.width > room.right - room.x || y + box.length > room.bottom) continue;
+    if (y + box.length > room.bottom) continue;
     if (!best || y < best.y || (y === best.y && room.x < best.x)) best = { x: room.x, y };
   }
-  const place = best as Place;
-  const piece: Room = { ...place, right: place.x + box.width, bottom: place.y + box.length };
-  return { place, rooms: occupy(rooms, piece) };
+  return best as Place;
 }
 
-/** The rooms that are left once a piece lies there. */
+/** What a box covers that lies at a place. */
+export const covered = ({ x, y }: Place, box: Box): Room => ({
+  x,
+  y,
+  right: x + box.width,
+  bottom: y + box.length,
+});
+
+/**
+ * The rooms that are left once a piece lies there. A room it does not reach stays: it lies in no other, since none did
+ * before and what is cut is only smaller.
+ */
 export function occupy(rooms: readonly Room[], piece: Room): readonly Room[] {
-  const cut = rooms.flatMap((room) => cutRoom(room, piece));
-  return cut.filter(
-    (room, i) => !cut.some((other, j) => i !== j && holds(other, room) && (j < i || !holds(room, other))),
-  );
+  const left = rooms.filter((room) => apart(room, piece));
+  const cut = rooms.flatMap((room) => (apart(room, piece) ? [] : cutRoom(room, piece)));
+  const isLargest = (room: Room, i: number): boolean =>
+    !left.some((other) => holds(other, room)) &&
+    !cut.some((other, j) => i !== j && holds(other, room) && (j < i || !holds(room, other)));
+  return [...left, ...cut.filter(isLargest)];
 }
 
 /**

@@ -5,7 +5,7 @@
 import { printOnTape } from "../quantity/print.ts";
 import { compare, less, plain, type Quantity } from "../quantity/quantity.ts";
 import type { Recipe } from "../recipe/recipe.ts";
-import { solveBorder } from "./border.ts";
+import { cutAtBorder } from "./border.ts";
 import type { Work } from "./context.ts";
 
 /** Does the cloth run along the body? */
@@ -50,7 +50,7 @@ export function solveAcross(work: Work): void {
       });
     return;
   }
-  if (recipe.cloth.border) solveBorder(work, recipe.cloth.border);
+  if (recipe.cloth.border) cutAtBorder(work, recipe.cloth.border);
   else if (recipe.skirt.hem.edge === "selvedge") sheet.set("run.start", "0 * cloth.selvedge");
   else sheet.set("run.start", "cloth.selvedge");
   if (!sheet.has("run.start")) return;

@@ -21,7 +21,7 @@ export function sensitivityOf({ sheet }: Work, sections: readonly GaugedSection[
     CHANGES.map((by): Sensitivity => {
       const change = plain(by);
       const factor = add(plain(1n), change);
-      const pleats = Number(nearestWhole(plain(section.pleats).value.div(factor.value)).n);
+      const pleats = Number(nearestWhole(plain(section.pleats).value.div(factor.value)));
       return {
         section: section.name,
         change,

@@ -24,7 +24,7 @@ const STYLES: Record<Style, (q: Quantity, showing: Showing) => string> = {
   part: printPart,
   fine: (q, { show }) => printFine(q, show),
   thick: (q) => `${decimal(q.value, 2)} mm`,
-  whole: (q) => nearestWhole(q.value).n.toString(),
+  whole: (q) => nearestWhole(q.value).toString(),
   cloth: (q, { show }) => printCloth(q, show),
   count: (q) => vulgar(q.value),
   ratio: (q) => `${decimal(q.value, 2)} : 1`,
@@ -69,7 +69,7 @@ export const TIME_STEP_MINUTES = 5n;
 /** A time as hours and minutes, on the nearest five minutes. */
 export function printTime(q: Quantity): string {
   const step = fraction(TIME_STEP_MINUTES * 60n);
-  const minutes = nearestWhole(q.value.div(step)).n * TIME_STEP_MINUTES;
+  const minutes = nearestWhole(q.value.div(step)) * TIME_STEP_MINUTES;
   const hours = minutes / 60n;
   const rest = minutes % 60n;
   if (hours === 0n) return `${rest} min`;

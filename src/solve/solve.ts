@@ -3,7 +3,7 @@ import { add, mul, plain, type Quantity, sub } from "../quantity/quantity.ts";
 import type { Message } from "../recipe/message.ts";
 import type { Recipe } from "../recipe/recipe.ts";
 import { solveAttach } from "./attach.ts";
-import { finishedAt, solveBalance } from "./balance.ts";
+import { finishedBy, solveBalance } from "./balance.ts";
 import { useSpareBorder } from "./border.ts";
 import { solveBreadths, solveWaist } from "./breadths.ts";
 import { solveClass } from "./class.ts";
@@ -71,12 +71,13 @@ export function solve(recipe: Recipe, reading?: Reading): Solved {
   if (!zones) return { messages };
   const opening = underFold(work, zones, solveOpening(work, ring, zones));
   const plannedShare = plain(opening.planned.value.div(sheet.get("waist.planned").value));
-  sheet.choose("turnDown.opening", turnDownAt(work, plannedShare), "the turn-down curve at the opening");
-  solveShoulder(work, zones, (share) => turnDownAt(work, share));
+  const turnDown = turnDownBy(work);
+  sheet.choose("turnDown.opening", turnDown(plannedShare), "the turn-down curve at the opening");
+  solveShoulder(work, zones, turnDown);
   solveCrossing(work);
   solvePlacket(work);
   limitPlacket(work);
-  const pocket = solvePocket(work, ring, zones, opening, (share) => turnDownAt(work, share));
+  const pocket = solvePocket(work, ring, zones, opening, turnDown);
   const balance = solveBalance(work, zones);
   warnOfSkirt(work);
 
@@ -131,7 +132,7 @@ export function solve(recipe: Recipe, reading?: Reading): Solved {
       pocket,
       balance: balance.balance,
       sections: sections.sections,
-      turnDown: (share) => turnDownAt(work, share),
+      turnDown,
     }),
     otherWaists: others,
     hookSets,
@@ -147,9 +148,11 @@ export function solve(recipe: Recipe, reading?: Reading): Solved {
 const shareOf = ({ sheet }: Work, waist: Quantity): Quantity =>
   plain(waist.value.div(sheet.get("waist.seam").value));
 
-function turnDownAt(work: Work, share: Quantity): Quantity {
-  const { recipe, sheet } = work;
-  return sub(sheet.get(topOf(recipe)), finishedAt(work, share));
+/** The turn-down at any share of the waist seam. Needs the lengths. */
+function turnDownBy(work: Work): (share: Quantity) => Quantity {
+  const finishedAt = finishedBy(work);
+  const top = work.sheet.get(topOf(work.recipe));
+  return (share) => sub(top, finishedAt(share));
 }
 
 function rowsOf({ recipe, sheet }: Work): Quantity[] {

@@ -16,7 +16,7 @@ import type { FlouncePlace, Tuck } from "./plan.ts";
 export const topOf = ({ skirt }: Recipe): "tucks.left" | "breadths.hemmed" =>
   skirt.tucks ? "tucks.left" : "breadths.hemmed";
 
-/** Heights of flounces and tucks, and the cloth that the tucks take. Needs no lengths; flounces lie below tucks. */
+/** Heights of flounces and tucks, and the cloth that the tucks take. Needs the border's place; flounces lie below tucks. */
 export function solveHeights({ recipe, sheet, say }: Work): void {
   const { tucks, flounces } = recipe.skirt;
   if (flounces) {
@@ -41,8 +41,16 @@ export function solveHeights({ recipe, sheet, say }: Work): void {
   sheet.set("tucks.each", "2 * skirt.tucks.depth");
   sheet.set("tucks.takeUp", "skirt.tucks.count * tucks.each");
   sheet.set("tucks.step", "2 * skirt.tucks.depth");
-  const below = flounces ? "max(skirt.hem.depth, flounces.top)" : "skirt.hem.depth";
-  sheet.set("tucks.lowest", `${below} + 2 * skirt.tucks.depth`);
+  // Nothing is sewn through a border, or hangs over it.
+  const below = [
+    "skirt.hem.depth",
+    ...(flounces ? ["flounces.top"] : []),
+    ...(sheet.has("border.head") ? ["border.head"] : []),
+  ];
+  sheet.set(
+    "tucks.lowest",
+    `${below.length > 1 ? `max(${below.join(", ")})` : below[0]} + 2 * skirt.tucks.depth`,
+  );
   sheet.set("tucks.top", "tucks.lowest + (skirt.tucks.count - 1) * tucks.step");
 }
 

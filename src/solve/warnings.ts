@@ -3,6 +3,7 @@
 import { decimal, printOnTape } from "../quantity/print.ts";
 import { compare, div, fraction, inches, isWhole, less, mul, plain } from "../quantity/quantity.ts";
 import type { Message } from "../recipe/message.ts";
+import type { Code } from "../recipe/messages/code.ts";
 import type { Work } from "./context.ts";
 import { closes } from "./gauging.ts";
 import { offerOfMatch } from "./match.ts";
@@ -10,7 +11,7 @@ import type { GaugedSection, Section } from "./plan.ts";
 import { isPleatSet, PLEAT_NAMES, stacks } from "./pleat.ts";
 import { isAlong, repeatRound, roundRepeatOf } from "./run.ts";
 
-const warning = (code: string, path: string, text: string, hint: string): Message => ({
+const warning = (code: Code, path: string, text: string, hint: string): Message => ({
   code,
   level: "warning",
   path,

@@ -1,4 +1,5 @@
 /** How much of the half round each zone takes, and its pleats. */
+
 import { vulgar } from "../quantity/print.ts";
 import {
   add,
@@ -15,6 +16,7 @@ import {
 } from "../quantity/quantity.ts";
 import { nearestWhole } from "../quantity/tape.ts";
 import { MOST_LAID } from "../recipe/limits.ts";
+import type { Code } from "../recipe/messages/code.ts";
 import type { Work } from "./context.ts";
 import { clothOf, isPleatSet, meetingDepth, type PleatSet, TAKE_UP } from "./pleat.ts";
 import type { Asked, SolvedZone } from "./zone.ts";
@@ -55,7 +57,7 @@ export function clothsOf(
   const zero = sub(half, half);
   const takers = asked.filter(({ set, cloth }) => set === "gauged" && !cloth);
   let failed = false;
-  const refuse = (code: string, path: string, text: string, hint: string): void => {
+  const refuse = (code: Code, path: string, text: string, hint: string): void => {
     failed = true;
     say({ code, level: "error", path, text, hint });
   };

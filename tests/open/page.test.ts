@@ -168,6 +168,9 @@ describe("text and booklet", () => {
       await page.keyboard.type('\n\n{{figure "hem');
       await poll(() => page.locator(".cm-tooltip-autocomplete li").first().textContent()).toContain("hem");
       await page.keyboard.press("Escape");
+      await page.keyboard.type('"}}\n\n{{word "bites" "bi');
+      await poll(() => page.locator(".cm-tooltip-autocomplete li").first().textContent()).toContain("bite");
+      await page.keyboard.press("Escape");
       expect(trouble).toEqual([]);
     },
   );

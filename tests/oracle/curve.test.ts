@@ -5,7 +5,7 @@
 import fc from "fast-check";
 import { expect, it } from "vitest";
 import { fraction, plain } from "../../src/quantity/quantity.ts";
-import { monotoneAt } from "../../src/solve/monotone.ts";
+import { monotone } from "../../src/solve/monotone.ts";
 import table from "./curve.json" with { type: "json" };
 import { fromText, minus, order, over, plus, type Rational, rational, textOf, times } from "./rational.ts";
 
@@ -52,8 +52,7 @@ function second(points: Points, x: Rational): Rational {
 }
 
 const ours = (points: Points, x: Rational): string =>
-  monotoneAt(
-    points.map(([a, b]) => ({ at: plain(fraction(a.n, a.d)), height: plain(fraction(b.n, b.d)) })),
+  monotone(points.map(([a, b]) => ({ at: plain(fraction(a.n, a.d)), height: plain(fraction(b.n, b.d)) })))(
     plain(fraction(x.n, x.d)),
   ).value.toFraction();
 

@@ -4,7 +4,7 @@
  */
 import fc from "fast-check";
 import { expect, it } from "vitest";
-import { bareCloth, layDown, leastLength, type Room } from "../../src/solve/rooms.ts";
+import { bareCloth, covered, leastLength, occupy, placeFor, type Room } from "../../src/solve/rooms.ts";
 
 const WIDE = 9;
 const box = fc.record({
@@ -67,9 +67,9 @@ it("every piece goes where the grid has it, and the rooms are the grid's largest
       const grid = new Grid(long);
       let rooms: readonly Room[] = bareCloth(BigInt(WIDE), 0n, list.map(large));
       for (const one of list) {
-        const laid = layDown(rooms, large(one));
-        expect(`${laid.place.x} ${laid.place.y}`).toBe(grid.lay(one));
-        rooms = laid.rooms;
+        const place = placeFor(rooms, large(one));
+        expect(`${place.x} ${place.y}`).toBe(grid.lay(one));
+        rooms = occupy(rooms, covered(place, large(one)));
         expect(rooms.map(({ x, y, right, bottom }) => `${x} ${y} ${right} ${bottom}`).sort()).toEqual(
           grid.largest(),
         );

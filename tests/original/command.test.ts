@@ -45,7 +45,7 @@ describe("plainwork original", () => {
     const data = JSON.parse(world.files.get("/w/found/original.json") ?? "{}");
     expect(data.values["pleat.pitch"]).toMatchObject({ exact: "43/55", how: "gauged.cloth / pleats.all" });
     expect(world.files.get("/w/found/original.md")).toContain(
-      "| fullness: hem round to waist seam | 6.25 : 1 |",
+      "| fullness: the round for one of waist seam | 6.25 : 1 |",
     );
     expect(world.files.get("/w/found/original.html")).toContain("6.25 : 1");
     expect(world.files.get("/w/found/evidence.csv")).toBe(

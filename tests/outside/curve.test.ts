@@ -1,7 +1,7 @@
 /** Row 24: the curve of the balance on published data that other curves overshoot. */
 import { describe, expect, it } from "vitest";
 import { compare, fraction, plain } from "../../src/quantity/quantity.ts";
-import { monotoneAt } from "../../src/solve/monotone.ts";
+import { monotone } from "../../src/solve/monotone.ts";
 
 // RPN15A, in F. N. Fritsch and R. E. Carlson, SIAM J. Numer. Anal. 17 (1980); status: seen.
 const AT = ["7.99", "8.09", "8.19", "8.7", "9.2", "10", "12", "15", "20"];
@@ -23,10 +23,10 @@ const points = AT.map((at, i) => ({
 
 describe("row 24: monotone data RPN15A [Fritsch & Carlson, SIAM J. Numer. Anal. 17 (1980); seen]", () => {
   it("goes through every point", () => {
-    for (const { at, height } of points) expect(monotoneAt(points, at)).toEqual(height);
+    for (const { at, height } of points) expect(monotone(points)(at)).toEqual(height);
   });
   it("at 11 stays at or below 1, where natural and not-a-knot splines exceed it", () => {
-    const height = monotoneAt(points, plain(11n)).value;
+    const height = monotone(points)(plain(11n)).value;
     expect(height.compare(1)).toBeLessThan(0);
     expect(height.compare("0.943740")).toBeGreaterThan(0);
     expect(height.compare("0.998636")).toBeLessThan(0);
@@ -37,7 +37,7 @@ describe("row 24: monotone data RPN15A [Fritsch & Carlson, SIAM J. Numer. Anal. 
       let before = p.height;
       for (let part = 1n; part <= 24n; part += 1n) {
         const at = p.at.value.add(q.at.value.sub(p.at.value).mul(part).div(24n));
-        const height = monotoneAt(points, plain(at));
+        const height = monotone(points)(plain(at));
         expect(compare(height, before)).toBeGreaterThanOrEqual(0);
         expect(compare(height, q.height)).toBeLessThanOrEqual(0);
         before = height;
@@ -79,8 +79,8 @@ it("row 24: a natural spline through these points does exceed 1 at 11, so that t
 describe("by hand", () => {
   it("equal steps, rises 1 and 3: the slope between is 2 x 1 x 3 / 4 = 3/2, midway 1/2 - 3/16 and 5/2 + 3/16", () => {
     const three = [0n, 1n, 4n].map((height, i) => ({ at: plain(i), height: plain(height) }));
-    expect(monotoneAt(three, plain("1/2")).value.toFraction()).toBe("5/16");
-    expect(monotoneAt(three, plain("3/2")).value.toFraction()).toBe("43/16");
+    expect(monotone(three)(plain("1/2")).value.toFraction()).toBe("5/16");
+    expect(monotone(three)(plain("3/2")).value.toFraction()).toBe("43/16");
   });
   it("steps 1 and 2, rises 2 and 4 (slopes 2 and 2): the slope between is 2 and the curve stays exact", () => {
     const three = [
@@ -89,9 +89,9 @@ describe("by hand", () => {
       { at: plain(3n), height: plain(6n) },
     ];
     // Half-way along the first: 2 x 1/2 + 2 x (1/8 - 1/4) = 3/4.
-    expect(monotoneAt(three, plain("1/2")).value.toFraction()).toBe("3/4");
+    expect(monotone(three)(plain("1/2")).value.toFraction()).toBe("3/4");
     // Steps 1 and 2, slopes 1 and 4: share (1 + 4) / 9, slope 4 / (5/9 x 4 + 4/9) = 3/2; 1/2 - 3/16 = 5/16.
     const uneven = [three[0], { at: plain(1n), height: plain(1n) }, { at: plain(3n), height: plain(9n) }];
-    expect(monotoneAt(uneven as typeof three, plain("1/2")).value.toFraction()).toBe("5/16");
+    expect(monotone(uneven as typeof three)(plain("1/2")).value.toFraction()).toBe("5/16");
   });
 });

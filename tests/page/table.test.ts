@@ -356,6 +356,21 @@ describe("one step at a time", () => {
     await page.context().close();
   });
 
+  it("tells a word of the trade under its step, until the next", async () => {
+    const page = await shelf.page(COTTON);
+    await page.getByRole("button", { name: "One step" }).click();
+    const word = page.locator('main .steps > li:visible a[href^="#word-"]');
+    for (let i = 0; i < 60 && (await word.count()) === 0; i += 1) await page.keyboard.press("ArrowRight");
+    const name = (await word.first().getAttribute("href")) ?? "";
+    await word.first().click();
+    const told = page.locator("#words li:visible");
+    expect(await told.count()).toBe(1);
+    expect(await told.locator(name).count()).toBe(1);
+    await page.keyboard.press("ArrowRight");
+    expect(await page.locator("#words:visible").count()).toBe(0);
+    await page.context().close();
+  });
+
   it("keeps a chapter's cautions in sight of its steps", async () => {
     const page = await shelf.page(COTTON);
     await page.evaluate(() => document.querySelector<HTMLButtonElement>(".bar button")?.click());

@@ -145,6 +145,8 @@ describe("what README.md shows", () => {
     const world = memoryWorld({ "/w/my-skirt/recipe.md": recipe.replace("waist: 27 in", "waist: 27") });
     expect(await main(["check", "my-skirt"], world)).toBe(1);
     expect(fences.filter(({ kind }) => kind === "").map(({ text }) => text)).toEqual([world.said.err]);
+    const [first = ""] = fencesOf("src/recipe/messages/README.md").map(({ text }) => text);
+    expect(world.said.err.startsWith(first)).toBe(true);
   });
 
   it("the recipe builds with the notebook under it, and with a photograph", async () => {

@@ -66,3 +66,16 @@ const MEANT: readonly (readonly [string, readonly string[], string | undefined, 
 it.each(MEANT)("%s among %j: %s, %s", (name, known, found) => {
   expect(nearest(name, known)).toBe(found);
 });
+
+const PLACES = ["centre-front", "centre-back", "side-left", "side-right", "front-left", "front-right"];
+it.each([
+  ["back", "centre-back"],
+  ["back-centre", "centre-back"],
+  ["Centre Back", "centre-back"],
+  ["left side", "side-left"],
+  ["left", undefined],
+  ["front", undefined],
+  ["at", undefined],
+] as const)("a name by its parts, where only one has them: %s is %s", (wanted, meant) => {
+  expect(nearest(wanted, PLACES)).toBe(meant);
+});

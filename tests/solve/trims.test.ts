@@ -1,5 +1,6 @@
 /** Tucks, flounces, pocket, petticoat: worked by hand from four 45 in breadths, round 173 in, lengths 38 / 39 / 40 1/2. */
 import { describe, expect, it } from "vitest";
+import { toInches } from "../../src/quantity/quantity.ts";
 import { exact } from "../../src/solve/json.ts";
 import type { Plan } from "../../src/solve/plan.ts";
 import { brokenLaws } from "../laws.ts";
@@ -133,6 +134,16 @@ describe("two flounces 11 in deep, a third fuller than the skirt", () => {
     );
     expect(exactOf(plan, "tucks.lowest")).toBe("89/4");
   });
+});
+
+it("tucks stand above a border: 1 in above the hem and 8 in deep to 9, and twice 1/2 in; the fold hangs to 9 1/2", () => {
+  const plan = planOf({
+    cloth: { width: "60 in", border: { depth: "8 in", "from-edge": "3 in", "above-hem": "1 in" } },
+    skirt: { run: "along", breadths: null, round: "160 in", tucks: { count: "2", depth: "1/2 in" } },
+  });
+  expect(exactOf(plan, "border.head")).toBe("9");
+  expect(exactOf(plan, "tucks.lowest")).toBe("10");
+  expect(plan.tucks.map(({ edge }) => toInches(edge).toFraction())).toEqual(["19/2", "21/2"]);
 });
 
 describe("a pocket", () => {

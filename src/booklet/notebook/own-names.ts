@@ -1,6 +1,8 @@
 /** Which names a workings line may give: words in camelCase, joined by dots, that hide nothing. */
+
 import { FUNCTIONS } from "../../quantity/formula-functions.ts";
 import { UNITS } from "../../quantity/units.ts";
+import type { Code } from "../../recipe/messages/code.ts";
 import { type Problem, quoted } from "../../recipe/problem.ts";
 import { HELPERS } from "../template/helpers.ts";
 import { isNames, type Names, named } from "../template/shape.ts";
@@ -23,7 +25,7 @@ const WORDS = new Set([
   "not",
 ]);
 
-const problem = (code: string, text: string, hint: string): Problem => ({ code, text, hint });
+const problem = (code: Code, text: string, hint: string): Problem => ({ code, text, hint });
 
 /** What is wrong with a name; undefined when it can be given. `names` are those of the program. */
 export function nameProblem(name: string, names: Names): Problem | undefined {

@@ -1,12 +1,13 @@
 /** A text of the maker's own with its shape, and where it begins. */
 import type { Place } from "../../recipe/message.ts";
+import type { Problem } from "../../recipe/problem.ts";
 import { compileShape } from "../shape/compile.ts";
 import type { Shape } from "../shape/tree.ts";
 import { type Part, type Template, TemplateError } from "../template/tree.ts";
 import type { OwnText } from "./notebook.ts";
 
 /** Said where the Markdown's blocks and the template's cross each other. */
-export const CROSSED = {
+export const CROSSED: Problem = {
   code: "crossed",
   text: "the choices and lists of this section cross its paragraphs, items or rows",
   hint: "put {{#if}}, {{#each}}, {{else}} and their ends on lines of their own, round whole paragraphs, items or rows",

@@ -28,7 +28,7 @@ export function readPhotographs(
   const past = paths[MOST_PHOTOGRAPHS];
   if (past !== undefined) {
     const text = `there are ${paths.length} photographs; at most ${MOST_PHOTOGRAPHS}`;
-    const problem = { code: "too-many", text, hint: "leave some out, or make two projects of it" };
+    const problem: Problem = { code: "too-many", text, hint: "leave some out, or make two projects of it" };
     return { photographs, messages: [messageOf(problem, "", wanted[past] as Place)] };
   }
   for (const [path, place] of Object.entries(wanted)) {

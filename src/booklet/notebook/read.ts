@@ -9,6 +9,7 @@ import { readTemplate } from "../template/read.ts";
 import { type Named, treeOf } from "../template/shape.ts";
 import { type Template, TemplateError } from "../template/tree.ts";
 import { VOCABULARY } from "../template/vocabulary.ts";
+import { WORDS_CHAPTER } from "../words.ts";
 import { missingSignals } from "./caution-words.ts";
 import { faultMessage } from "./fault.ts";
 import { findImages } from "./images.ts";
@@ -49,7 +50,7 @@ export function readNotebook(
   own: readonly ProjectText[] = [],
   quick?: ReadMemory,
 ): ReadNotebook {
-  const reader = new Reader(file, body.line, quick);
+  const reader = new Reader(file, body.line, termsIn(own), quick);
   const found = reader.body(body.text.replaceAll("\r\n", "\n"));
   const templates = reader.templates(own);
   const photographs = Object.fromEntries(reader.photographs);
@@ -59,17 +60,26 @@ export function readNotebook(
   };
 }
 
+/** The words that the project's own wording of their chapter tells. */
+const termsIn = (own: readonly ProjectText[]): string[] =>
+  own
+    .filter(({ file }) => file.endsWith(`/${WORDS_CHAPTER}.md`))
+    .flatMap(({ text }) => [...text.matchAll(/\{\{term "([^"]{1,60})"\}\}/g)])
+    .map(([, word = ""]) => word.toLowerCase());
+
 class Reader {
   readonly messages: Message[] = [];
   readonly photographs = new Map<string, Place>();
   private readonly file: string;
   private readonly line: number;
   private readonly given = new Map<string, Named>();
+  private readonly words: readonly string[];
   private readonly quick: ReadMemory | undefined;
 
-  constructor(file: string, line: number, quick: ReadMemory | undefined) {
+  constructor(file: string, line: number, words: readonly string[], quick: ReadMemory | undefined) {
     this.file = file;
     this.line = line;
+    this.words = words;
     this.quick = quick;
   }
 
@@ -152,7 +162,13 @@ class Reader {
     try {
       const template = readTemplate(text);
       const names = treeOf(this.given, VOCABULARY);
-      const known = { names, figures: FIGURE_NAMES, text, ...(chapters ? { chapters } : {}) };
+      const known = {
+        names,
+        figures: FIGURE_NAMES,
+        words: this.words,
+        text,
+        ...(chapters ? { chapters } : {}),
+      };
       this.add(checkTemplate(template, known).map((fault) => faultMessage(fault, file, line)));
       return template;
     } catch (error) {

@@ -124,7 +124,7 @@ export function lineFault(line: Line, before: Line | undefined, span: Span): Mes
     !before.fenced &&
     /^ {0,3}[^\s|#>*+-]/.test(before.text)
   ) {
-    const problem = {
+    const problem: Problem = {
       code: "heading",
       text: "the line above is underlined, and would become a heading",
       hint: "write ## before a heading; leave a line empty above a rule",
@@ -132,7 +132,7 @@ export function lineFault(line: Line, before: Line | undefined, span: Span): Mes
     return messageOf(problem, "", span(number, 1, text.length));
   }
   if (/^ {0,3}#(?:[ \t]|$)/.test(text)) {
-    const problem = {
+    const problem: Problem = {
       code: "heading",
       text: "a heading with one # is the booklet's title, which stands in the front matter",
       hint: "write ## for a section of your own, ### inside one",
@@ -140,7 +140,7 @@ export function lineFault(line: Line, before: Line | undefined, span: Span): Mes
     return messageOf(problem, "", span(number, text.indexOf("#") + 1, 1));
   }
   if (!/^(?:\s{4,}|\s*(?:[-*+>]|\d+[.)])\s*)(?:`{3,}|~{3,})\s*workings\s*$/.test(text)) return undefined;
-  const problem = {
+  const problem: Problem = {
     code: "workings-line",
     text: "a workings block stands inside a list or a quote here",
     hint: "begin it at the left margin",

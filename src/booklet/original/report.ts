@@ -14,7 +14,7 @@ const ROWS: readonly (readonly [string, string])[] = [
   ["waist seam", "waist.seam"],
   ["breadths", "breadths.count"],
   ["each seam takes", "skirt.seam"],
-  ["hem round", "skirt.round"],
+  ["round of the hem", "skirt.round"],
   ["fullness", "skirt.fullness"],
   ["gauged pleats", "gauging.pleats"],
   ["pleats along the waist", "gauging.perInch"],

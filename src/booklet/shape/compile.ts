@@ -5,7 +5,7 @@
  */
 import type { Element, Root, RootContent } from "hast";
 import { parseToHtml } from "../parse.ts";
-import type { Template } from "../template/tree.ts";
+import type { Expression, Template } from "../template/tree.ts";
 import { indexIn } from "./align.ts";
 import { type Expansion, expand, type Range, SLOT } from "./expand.ts";
 import type { Attributes, Shape, ShapeNode } from "./tree.ts";
@@ -36,6 +36,8 @@ const holdsStretch = (outer: Stretch, inner: Stretch): boolean =>
 
 class Compiler {
   private readonly expansion: Expansion;
+  /** A word of the trade within a link leads nowhere else. */
+  private inLink = false;
 
   constructor(expansion: Expansion) {
     this.expansion = expansion;
@@ -134,7 +136,10 @@ class Compiler {
     const drawing = this.expansion.drawings[drawingNumber(node)];
     if (drawing) return [drawing];
     if (node.tagName === "li") this.checkItem({ start, end }, ranges);
+    const outside = this.inLink;
+    this.inLink ||= node.tagName === "a";
     const within = this.children(node.children, ranges, { start, end });
+    this.inLink = outside;
     const attributes = Object.entries(node.properties).filter(
       ([, value]) => value !== undefined && value !== null,
     );
@@ -163,12 +168,20 @@ class Compiler {
     for (const match of text.matchAll(SLOT)) {
       if (match.index > at) parts.push(text.slice(at, match.index));
       const n = Number(match[1]);
-      parts.push({ print: this.expansion.prints[n] ?? "", n });
+      const print = this.expansion.prints[n] ?? "";
+      parts.push((this.inLink ? wordOf(print) : undefined) ?? { print, n });
       at = match.index + match[0].length;
     }
     if (at < text.length) parts.push(text.slice(at));
     return parts;
   }
+}
+
+/** What `{{word "bites" "bite"}}` shows. */
+function wordOf(print: Expression): string | undefined {
+  if (typeof print === "string" || !("helper" in print) || print.helper !== "word") return undefined;
+  const [shown] = print.with;
+  return typeof shown === "object" && "says" in shown ? shown.says : undefined;
 }
 
 const CELLS = new Set(["td", "th"]);

@@ -11,6 +11,7 @@ import { asNote } from "../notebook/note.ts";
 import { ownContext } from "../notebook/own-context.ts";
 import { apart } from "../notebook/repeated-figures.ts";
 import { work } from "../notebook/work.ts";
+import { toldIn, WORDS_CHAPTER } from "../words.ts";
 import { chaptersOfSet, type SetChapter, sizesMarkdown } from "./chapters.ts";
 import { setJson } from "./json.ts";
 import type { Around } from "./merge.ts";
@@ -46,12 +47,13 @@ export function makeSet(set: SizeSet): ReadonlyMap<string, string> {
       return figures?.get(path.replace(/^figures\//, ""));
     },
   };
+  const told = toldIn(chapters.find(({ name }) => name === WORDS_CHAPTER)?.markdown ?? "");
   const nodes = chapters.map((chapter) => {
-    const section = setChapterNodes(chapter, set, drawings);
+    const section = setChapterNodes(chapter, set, drawings, told);
     return chapter.isNote ? asNote(section) : section;
   });
   const main = set.notebook.body ? apart(nodes) : nodes;
-  const table = setChapterNodes({ name: "sizes", ...tableChapter(set) }, set, drawings);
+  const table = setChapterNodes({ name: "sizes", ...tableChapter(set) }, set, drawings, new Set());
   return new Map([
     ["booklet.html", setPage(set, set.title, [contents(main)], main)],
     ["booklet.md", escapedMarks(markdownOf(set, chapters))],

@@ -8,6 +8,7 @@ import { MARKED, withoutMarks } from "../marks.ts";
 import { html } from "../nodes.ts";
 import { withPhotographs } from "../notebook/picture.ts";
 import { parseToHtml } from "../parse.ts";
+import { isWord, Words } from "../words.ts";
 import { COLUMN, type KeyRow, OF, ONLY, ROW } from "./keys.ts";
 import type { Print } from "./mask.ts";
 import type { SizeSet } from "./set.ts";
@@ -22,8 +23,9 @@ export function setChapterNodes(
   { name, markdown, rows }: { name: string; markdown: string; rows: readonly KeyRow[] },
   set: SizeSet,
   drawings: Drawings,
+  told: ReadonlySet<string>,
 ): Element {
-  const nodes = new SetNodes(markdown, rows, set, drawings).nodes();
+  const nodes = new SetNodes(markdown, rows, set, drawings, new Words(name, told)).nodes();
   const section = rowHeads(shapeChapter(name, nodes));
   return { ...section, children: withPhotographs(section.children, set.pictures) };
 }
@@ -40,8 +42,10 @@ class SetNodes {
   private readonly rows: readonly KeyRow[];
   private readonly set: SizeSet;
   private readonly drawings: Drawings;
+  private readonly words: Words;
 
-  constructor(markdown: string, rows: readonly KeyRow[], set: SizeSet, drawings: Drawings) {
+  constructor(markdown: string, rows: readonly KeyRow[], set: SizeSet, drawings: Drawings, words: Words) {
+    this.words = words;
     this.rows = rows;
     this.set = set;
     this.drawings = drawings;
@@ -143,6 +147,7 @@ class SetNodes {
       const [size, ...rest] = name.slice(OF.length).split(":");
       return this.data(Number(size), rest.join(":"), text) ?? words;
     }
+    if (isWord(name)) return this.words.node(name, unbroken(text));
     if (name.startsWith(ONLY)) return html("span", { dataOnly: name.slice(ONLY.length) }, [unbroken(text)]);
     if (name === "" || name.startsWith("@")) return words;
     return this.data(0, name, text) ?? words;

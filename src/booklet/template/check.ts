@@ -1,15 +1,20 @@
 /** Holds a template's tree against the names there are: every mistyped name is found, also where it is never reached. */
+
 import { nearest } from "../../quantity/nearest.ts";
+import type { Code } from "../../recipe/messages/code.ts";
 import { quoted } from "../../recipe/problem.ts";
 import { HELPERS } from "./helpers.ts";
 import { isList, isNames, type Named, type Names, named, pathsOf } from "./shape.ts";
 import { type At, type Expression, type Part, type Template, TemplateError } from "./tree.ts";
+import { WORD_LIST } from "./word-list.ts";
 
 export interface Known {
   /** What stands at the top. */
   readonly names: Names;
   /** Figures that some garment has. */
   readonly figures: readonly string[];
+  /** Words that the project tells besides the program's own. */
+  readonly words?: readonly string[];
   /** Chapters that can be put in; without them none can. */
   readonly chapters?: readonly string[];
   /** The template's own text, so that a place can be the name's and not the whole tag's. */
@@ -114,7 +119,8 @@ class Check {
       this.say(expression.at ?? at, helper, "unknown-helper", `there is no helper ${quoted(helper)}`, hint);
       return undefined;
     }
-    if (given.length !== own.takes.length) {
+    const spared = own.takes.length - given.length;
+    if (spared < 0 || spared > (own.spare ?? 0)) {
       this.say(
         expression.at ?? at,
         helper,
@@ -125,8 +131,10 @@ class Check {
       return undefined;
     }
     given.forEach((part, i) => {
-      if (own.takes[i] === "figure") this.figure(part, expression.at ?? at);
-      else this.argument(part, own.takes[i] === "value", own.example, scopes, expression.at ?? at);
+      const takes = own.takes[i + spared];
+      if (takes === "figure") this.figure(part, expression.at ?? at);
+      else if (takes === "word") this.word(part, own.example, expression.at ?? at);
+      else this.argument(part, takes === "value", own.example, scopes, expression.at ?? at);
     });
     return own.gives;
   }
@@ -152,6 +160,17 @@ class Check {
       const near = nearest(part.says, figures);
       const hint = near ? `did you mean ${near}?` : `there are ${figures.join(", ")}`;
       this.say(at, part.says, "unknown-figure", `there is no figure ${quoted(part.says)}`, hint);
+    }
+  }
+
+  private word(part: Expression, example: string, at: At | undefined): void {
+    const words = [...WORD_LIST, ...(this.known.words ?? [])];
+    if (typeof part !== "object" || !("says" in part)) {
+      this.say(at, part, "helper", "a word is named in quotes", `write it like ${example}`);
+    } else if (!words.includes(part.says.toLowerCase())) {
+      const near = nearest(part.says, words);
+      const hint = near ? `did you mean ${near}?` : "write it plainly, or tell it in templates/words.md";
+      this.say(at, part.says, "unknown-word", `the glossary does not tell ${quoted(part.says)}`, hint);
     }
   }
 
@@ -202,13 +221,7 @@ class Check {
     this.say(at, path, "unknown-name", `there is no value or list named ${quoted(path)}`, hint);
   }
 
-  private say(
-    at: At | undefined,
-    about: Expression | string,
-    code: string,
-    text: string,
-    hint: string,
-  ): void {
+  private say(at: At | undefined, about: Expression | string, code: Code, text: string, hint: string): void {
     this.faults.push(new TemplateError(text, { at: at && this.narrowed(at, nameOf(about)), code, hint }));
   }
 

@@ -2,20 +2,23 @@
 import { nearest } from "../../quantity/nearest.ts";
 import { KindError, more } from "../../quantity/quantity.ts";
 import { escapeMarkdown } from "../escape.ts";
-import { allMarked } from "../marks.ts";
+import { allMarked, withoutMarks } from "../marks.ts";
 import { Printed } from "../printed.ts";
+import { termMark, wordMark } from "../words.ts";
 import { exactly, inUnits, onTape, upTo } from "./otherwise.ts";
 import { Ready } from "./ready.ts";
 import { TemplateError } from "./tree.ts";
 
 export { Ready } from "./ready.ts";
 
-/** What a helper is given: the name of a figure in quotes, a value of the plan, or anything. */
-type Taken = "figure" | "value" | "any";
+/** What a helper is given: the name of a figure or of one of the trade's words in quotes, a value of the plan, or anything. */
+type Taken = "figure" | "word" | "value" | "any";
 
 /** A helper: what it takes, what it comes to, how it is written, and what it does with what it is given and the whole context. */
 export interface Helper {
   readonly takes: readonly Taken[];
+  /** How many of these it can do without, from the first. */
+  readonly spare?: number;
   readonly gives: "words" | "flag";
   readonly example: string;
   readonly run: (given: readonly unknown[], context: Readonly<Record<string, unknown>>) => unknown;
@@ -66,6 +69,19 @@ export const HELPERS: Readonly<Record<string, Helper>> = {
     gives: "words",
     example: '{{guide "strip" "The marking strip"}}',
     run: ([name, title]) => new Ready(`![${escapeMarkdown(String(title))}](guides/${String(name)}.svg)`),
+  },
+  word: {
+    takes: ["any", "word"],
+    spare: 1,
+    gives: "words",
+    example: '{{word "bite"}} or {{word "bites" "bite"}}',
+    run: (given) => new Ready(wordMark(String(given.at(-1)), withoutMarks(String(given[0])))),
+  },
+  term: {
+    takes: ["any"],
+    gives: "words",
+    example: '{{term "bite"}}',
+    run: ([word]) => new Ready(termMark(withoutMarks(String(word)))),
   },
   counted: {
     takes: ["any", "any"],

@@ -2,6 +2,7 @@
  * A template as a tree: what Handlebars' parser read, without what a chapter cannot use. Plain data, so that it can be
  * made when the program is built, lie in a page, and be rendered without making code.
  */
+import type { Code } from "../../recipe/messages/code.ts";
 
 /** Where a part stands in its own text: line from 1, column from 1, length in characters. Left out in standard chapters. */
 export type At = readonly [line: number, column: number, length: number];
@@ -28,11 +29,11 @@ export type Template = readonly Part[];
 /** A fault of a template, with its place in the template's own text where that is known. The message is fit to show. */
 export class TemplateError extends Error {
   readonly at: At | undefined;
-  readonly code: string;
+  readonly code: Code;
   readonly hint: string | undefined;
   constructor(
     message: string,
-    { at, code = "template", hint }: { at?: At | undefined; code?: string; hint?: string } = {},
+    { at, code = "template", hint }: { at?: At | undefined; code?: Code; hint?: string } = {},
   ) {
     super(message);
     this.at = at;

@@ -2,7 +2,7 @@
 import { FORMAT } from "../measures.ts";
 import type { Message } from "../message.ts";
 import { type Block, emptyBlock, type Node } from "../node.ts";
-import { messageOf } from "../problem.ts";
+import { messageOf, type Problem } from "../problem.ts";
 import type { Places, Tree } from "../tree-type.ts";
 import { STEPS, type Step } from "./steps.ts";
 
@@ -51,7 +51,7 @@ function movedPlaces(
 
 function note({ places }: Tree, from: number, format: number, steps: readonly Step[]): Message {
   const place = places.get("recipe")?.value ?? { file: "recipe.md", line: 1, column: 1, length: 1 };
-  const problem = {
+  const problem: Problem = {
     code: "older-format",
     text: `this recipe is of format ${from} and was read as format ${format}: ${steps.map(({ about }) => about).join("; ")}`,
     hint: `write it so, with recipe: ${format}, when you next change it`,

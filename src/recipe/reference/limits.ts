@@ -1,4 +1,5 @@
 /** The limits in words, for the reference. */
+
 import {
   DEEPEST_FORMULA,
   DEEPEST_LISTS,
@@ -30,9 +31,10 @@ import {
   MOST_WORKINGS,
   MOST_ZONES,
 } from "../limits.ts";
+import type { Code } from "../messages/code.ts";
 
 /** Each limit in words with its number and the code of the message that says it. */
-export const LIMITS: readonly (readonly [what: string, most: string, code: string])[] = [
+export const LIMITS: readonly (readonly [what: string, most: string, code: Code])[] = [
   ["`recipe.md` as a whole", `${LARGEST_RECIPE} bytes`, "too-large"],
   ["the front matter", `${LARGEST_FRONT} bytes`, "too-long"],
   ["one line of front matter, body or wording", `${LONGEST_LINE} characters`, "long-line"],

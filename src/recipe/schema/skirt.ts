@@ -73,7 +73,7 @@ const FLOUNCES = block("flounces", {
     most: "6",
   }),
   cut: choice(["straight", "cross"], {
-    about: "cut across the cloth on the straight grain, or on the cross",
+    about: "cut across the cloth on the straight grain, or on the true bias",
     example: "straight",
     byDefault: byDefault("straight"),
   }),

@@ -1,4 +1,5 @@
 /** What measures of an original say against each other: told with both numbers, and never mended in silence. [ours] */
+
 import { printExactly } from "../../quantity/print.ts";
 import {
   abs,
@@ -14,6 +15,7 @@ import {
   sub,
 } from "../../quantity/quantity.ts";
 import type { Level, Message, Place } from "../../recipe/message.ts";
+import type { Code } from "../../recipe/messages/code.ts";
 import type { Original } from "../../recipe/original/schema.ts";
 import { messageOf } from "../../recipe/problem.ts";
 import { STATIONS } from "./derive.ts";
@@ -30,7 +32,7 @@ export function contradictions(
   placeOf: (path: string) => Place,
 ): Message[] {
   const messages: Message[] = [];
-  const say = (path: string, code: string, text: string, hint: string, level: Level = "warning"): void =>
+  const say = (path: string, code: Code, text: string, hint: string, level: Level = "warning"): void =>
     void messages.push(messageOf({ code, text, hint }, path, placeOf(path), level));
   breadths(original, found, say);
   pleats(original, found, say);
@@ -38,7 +40,7 @@ export function contradictions(
   return messages;
 }
 
-type Say = (path: string, code: string, text: string, hint: string, level?: Level) => void;
+type Say = (path: string, code: Code, text: string, hint: string, level?: Level) => void;
 
 function breadths({ show, cloth, seam }: Original, found: Findings, say: Say): void {
   const print = (q: Quantity): string => printExactly(q, show);

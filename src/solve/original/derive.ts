@@ -29,7 +29,7 @@ export function derive(original: Original): Findings {
   found.measure("tape", original.tape, "part", "smallest mark of the tape");
   found.measure("hem.round", original["hem-round"], "part", "round of the hem");
   found.measure("waist.seam", original.waist, "part", "waist seam, closed");
-  found.set("fullness.ratio", "hem.round / waist.seam", "ratio", "fullness: hem round to waist seam");
+  found.set("fullness.ratio", "hem.round / waist.seam", "ratio", "fullness: the round for one of waist seam");
   deriveBreadths(original, found);
   derivePleats(original, found);
   deriveStitches(original, found);

@@ -4,6 +4,7 @@ import { CHAPTERS, chaptersOf } from "../../../booklet/chapters.ts";
 import { THE_REST } from "../../../booklet/notebook/notebook.ts";
 import { HELPERS } from "../../../booklet/template/helpers.ts";
 import { FLAGS, LISTS } from "../../../booklet/template/names.ts";
+import { WORD_LIST } from "../../../booklet/template/word-list.ts";
 import { FIGURE_NAMES } from "../../../figure/figure.ts";
 import { drawFigure, figuresOf } from "../../../figure/index.ts";
 import { FUNCTIONS } from "../../../quantity/formula-functions.ts";
@@ -37,6 +38,8 @@ function inTag(tag: string, pos: number, plan: Plan | undefined): CompletionResu
   if (chapter) return result(pos, chapter[1], chapters(plan), /^[\w-]*$/);
   const figure = /^\{\{figure +"([\w-]*)$/.exec(tag);
   if (figure) return result(pos, figure[1], figures(plan), /^[\w-]*$/);
+  const word = /^\{\{word +"(?:[^"]*" +")?([\p{L} -]*)$/u.exec(tag);
+  if (word) return result(pos, word[1], words(), /^[\p{L} -]*$/u);
   const name = /(?:^\{\{(?:#if |#unless |else if )?|[\s(])([\w.]*)$/.exec(tag);
   if (!name) return null;
   const isChoice = /^\{\{#(?:if|unless)/.test(tag);
@@ -85,6 +88,9 @@ const figures = (plan: Plan | undefined): Completion[] =>
     ...(plan ? { info: () => describe({ means: drawFigure(label, plan).title }) } : {}),
     apply: `${label}"}}`,
   }));
+
+const words = (): Completion[] =>
+  WORD_LIST.map((label) => ({ label, detail: "a word of the trade", apply: `${label}"}}` }));
 
 /** The garment's own values with what they come to; without a plan all that there are. */
 function values(plan: Plan | undefined): Completion[] {
