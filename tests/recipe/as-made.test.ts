@@ -2,8 +2,10 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { inches } from "../../src/quantity/quantity.ts";
+import { AS_MADE_FILE } from "../../src/recipe/as-made/as-made.ts";
 import { entryText, readAsMadeFile, withEntry } from "../../src/recipe/as-made/file.ts";
 import { pacesOf } from "../../src/recipe/as-made/pace.ts";
+import { recordedData, recordedFrom } from "../../src/recipe/as-made/recorded.ts";
 import { readSpan, spanText } from "../../src/recipe/as-made/span.ts";
 import { standing } from "../../src/recipe/as-made/standing.ts";
 import { messageText } from "../../src/recipe/message.ts";
@@ -179,5 +181,21 @@ describe("a maker's own pace", () => {
       "- date: 2026-01-01\n  finished: May\n  hours: {seams: 20 min, hem: 40 min}\n  counts: {seams: 300, hem: 600}\n";
     const { running } = pacesOf([sound(text)]);
     expect([perMinute(running?.low), perMinute(running?.high)]).toEqual([13.5, 16.5]);
+  });
+});
+
+describe("what is carried of the record", () => {
+  const { asMade } = readAsMadeFile(AS_MADE_FILE, "- date: 2026-01-01\n  lessons: wax it\n");
+  if (!asMade) throw new Error("the entry is sound");
+  const paces = { gauging: { garments: 1, low: "1", high: "2" } } as never;
+  it.each([
+    ["nothing", {}, undefined],
+    ["no pace", { paces: {} }, undefined],
+    ["what was made", { asMade }, { asMade: asMade.written }],
+    ["her pace", { paces }, { paces }],
+    ["both", { asMade, paces }, { asMade: asMade.written, paces }],
+  ])("%s comes back as it was", (_, recorded, data) => {
+    expect(recordedData(recorded)).toEqual(data);
+    if (data) expect(recordedFrom(data)).toEqual(recorded);
   });
 });

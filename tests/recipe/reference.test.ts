@@ -7,6 +7,7 @@ import { commentedRecipe } from "../../src/recipe/commented.ts";
 import { KEYS } from "../../src/recipe/keys.ts";
 import { jsonSchema, originalSchema } from "../../src/recipe/reference/json-schema.ts";
 import { renewed } from "../../src/recipe/reference/readme.ts";
+import { keyWords } from "../../src/recipe/reference/tables.ts";
 import { examplesIn, tryExample } from "./examples.ts";
 
 const at = (file: string): URL => new URL(`../../src/recipe/${file}`, import.meta.url);
@@ -49,5 +50,15 @@ describe("the recipe reference", () => {
       if (!path.startsWith("sizes") && !path.includes("*"))
         expect(text).toMatch(new RegExp(`^[# ]*${name}:`, "m"));
     }
+  });
+});
+
+describe("a key in words, as the open page offers it", () => {
+  it.each(KEYS.map((key) => [key.path, key] as const))("%s", (_, key) => {
+    const words = keyWords(key);
+    expect(words.means?.length).toBeGreaterThan(5);
+    expect(words.written).toBeTruthy();
+    for (const text of Object.values(words)) expect(text).not.toMatch(/[`|]|\*\*|undefined/);
+    expect("example" in words).toBe(key.shape.is === "field");
   });
 });

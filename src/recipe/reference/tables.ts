@@ -60,11 +60,12 @@ export function keyWords({ shape, required }: Key): { readonly [what: string]: s
   const plain = (text: string): string => text.replaceAll("`", "").replaceAll("**", "");
   if (shape.is !== "field") {
     const most = shape.is === "list" && shape.meta.most ? `, at most ${shape.meta.most} entries` : "";
-    return { means: shape.meta.about, written: shape.is === "list" ? `a list${most}` : "a block of keys" };
+    const kind = shape.is === "list" ? `a list${most}` : "a block of keys";
+    return { means: plain(shape.meta.about), written: kind };
   }
   const { meta } = shape;
   return {
-    means: `${meta.about}${meta.when ? plain(`; has an effect only ${condition(meta.when)}`) : ""}`,
+    means: plain(`${meta.about}${meta.when ? `; has an effect only ${condition(meta.when)}` : ""}`),
     written: plain(meta.kind === "choice" ? `one of ${written(meta)}` : written(meta)),
     usual: plain(usual(meta, required)),
     limits: limits(meta),
