@@ -2,7 +2,7 @@
 
 import { guidesOf } from "../guide/index.ts";
 import { stripKinds } from "../guide/marking-strip.ts";
-import { decimal, printExactly, printFine, printOnTape, printPart, vulgar } from "../quantity/print.ts";
+import { printOnTape, printPart } from "../quantity/print.ts";
 import {
   add,
   compare,
@@ -15,11 +15,9 @@ import {
   type Quantity,
   sub,
 } from "../quantity/quantity.ts";
-import { nearestWhole, roundTo } from "../quantity/tape.ts";
+import { nearestWhole } from "../quantity/tape.ts";
 import { wholeTitle } from "../recipe/recipe.ts";
-import { exact } from "../solve/json.ts";
-import type { GaugedSection, Plan, Stage, TrialRow, Value } from "../solve/plan.ts";
-import { biteAfter } from "../solve/sensitivity.ts";
+import type { GaugedSection, Plan, Stage, Value } from "../solve/plan.ts";
 import { printTime, TIME_STEP_MINUTES } from "../solve/shown.ts";
 import { asMadeContext, madeOf } from "./as-made.ts";
 import { bandPlaces } from "./band-places.ts";
@@ -28,7 +26,6 @@ import { edgeParts } from "./edge-parts.ts";
 import { estimatesContext, isEstimated } from "./estimates.ts";
 import { evidenceContext } from "./evidence.ts";
 import { flagsOf } from "./flags.ts";
-import { hasLonger } from "./gauging-flags.ts";
 import { piecesOfLining } from "./lining.ts";
 import { paceWords } from "./made-hours.ts";
 import { mapContext } from "./map.ts";
@@ -41,6 +38,7 @@ import { runWords } from "./run.ts";
 import { gaugedContext, partContext, pleatedContext } from "./section-context.ts";
 import { lessonContext, sheetWords } from "./sheet-context.ts";
 import { stayDepth } from "./stay.ts";
+import { sensitivityContext, trialContext } from "./trial-context.ts";
 import { pocketWords, trimsContext } from "./trims.ts";
 
 export type Context = Record<string, unknown>;
@@ -124,33 +122,7 @@ export function contextOf(plan: Plan): Context {
     );
   context.seamsInPleats = seamsInPleats(plan);
   context.rows = plan.rows.map((below, i) => ({ n: String(i + 1), below: onTape(below) }));
-  const kinds = new Set<string>();
-  const firstOfKind = new Set(
-    plan.gauged
-      .filter((section) => {
-        const kind = `${exact(section.cloth)} ${exact(section.waist)}`;
-        return !kinds.has(kind) && kinds.add(kind);
-      })
-      .map(({ name }) => name),
-  );
-  context.sensitivity = plan.sensitivity
-    .filter(({ section }) => firstOfKind.has(section))
-    .map((row) => {
-      const section = plan.gauged.find(({ name }) => name === row.section) as GaugedSection;
-      return {
-        section: row.section,
-        change: isZero(row.change)
-          ? "as planned"
-          : `${compare(row.change, plain(0n)) > 0 ? "+" : "-"}${decimal(row.change.value.abs().mul(100), 0)} %`,
-        pleats: String(row.pleats),
-        perInch:
-          recipe.show === "in"
-            ? decimal(row.perInch.value.mul("25.4"), 1)
-            : decimal(row.perInch.value.mul(10), 1),
-        closes: row.closes ? "yes" : "no",
-        bite: printFine(biteAfter(section, row.change), recipe.show),
-      };
-    });
+  context.sensitivity = sensitivityContext(plan);
   context.trialTable = plan.trialTable.map((row) => trialContext(row, plan));
   context.map = mapContext(plan);
   context.otherWaists = otherWaistsContext(plan);
@@ -226,34 +198,6 @@ function bandMarks(
     })
     .sort((a, b) => compare(a.along, b.along))
     .map(({ station, along }) => ({ place: station, at: onTape(along) }));
-}
-
-function trialContext(row: TrialRow, plan: Plan) {
-  const { show, tape } = plan.recipe;
-  const bite = row.bite ? printFine(row.bite, show) : "";
-  const planned = (plan.values.get("section.pleats") as { quantity: Quantity }).quantity;
-  const verdicts: Record<TrialRow["verdict"], string> = {
-    keep: "passes: keep the bites as planned",
-    "keep-tight":
-      "goes on, but hard to even and to whip: in thin cloth keep the bites; else take longer ones",
-    longer: "cannot close: take longer bites",
-    none: `nothing fits: take a breadth out, ${plan.recipe.fullness.stay ? "a thinner stay" : "thinner cloth"}, or gauge less of the waist`,
-  };
-  const change = row.change;
-  const stays = row.verdict === "keep" || (row.verdict === "keep-tight" && !hasLonger(row, plan));
-  const noLonger = `goes on, but hard to even and to whip; no longer bite fits: keep these${plan.recipe.fullness.stay ? ", or leave out the stay" : ""}`;
-  return {
-    // Down to a mark, as the target: what is printed as closing does close.
-    measures: printExactly(roundTo(row.measures, tape, "down"), show),
-    change: isZero(change)
-      ? "just closes"
-      : `${compare(change, plain(0n)) > 0 ? "+" : "-"}${decimal(change.value.abs().mul(100), 0)} %`,
-    verdict: stays && row.verdict === "keep-tight" ? noLonger : verdicts[row.verdict],
-    bite: stays
-      ? printFine((plan.values.get("gauging.bite") as { quantity: Quantity }).quantity, show)
-      : bite,
-    pleats: stays ? vulgar(planned.value) : row.pleats === undefined ? "" : String(row.pleats),
-  };
 }
 
 function piecesContext(plan: Plan, pieces: Plan["layout"]["pieces"], onTape: (q: Quantity) => string) {
