@@ -32,3 +32,9 @@ it.each((rows as readonly Row[]).map((row) => [row.about, row] as const))("%s", 
   // What cannot be made is told by the program's own messages.
   if (!own.plan) expect(own.messages.some(({ level }) => level === "error")).toBe(true);
 });
+
+it("a mark of byte order before the sheet is passed over", () => {
+  const { original, messages } = readOriginal("original.yaml", `\ufeff${sheetText()}`);
+  expect(messages).toEqual([]);
+  expect(original?.title).toContain("brown print");
+});

@@ -141,6 +141,12 @@ describe("a row is added", () => {
       'year,fibre,sheer,set,seen,note\n1846,cotton,yes,gauged,"museum, hall 2",mended\n',
     ],
     ["with little known", "", bare, "year,fibre,sheer,set,seen,note\n1850,,no,pleated,,\n"],
+    [
+      "with less",
+      "year,sheer,set,seen\n1840,no,flat,\n",
+      { year: 1851, set: "flat" },
+      "year,sheer,set,seen\n1840,no,flat,\n1851,,flat,\n",
+    ],
     ["in the list's own order", "set,year\nflat,1840\n", row, "set,year\nflat,1840\ngauged,1846\n"],
     ["behind a last line without an end", "year,set\n1840,flat", bare, "year,set\n1840,flat\n1850,pleated\n"],
     [

@@ -10,14 +10,17 @@ interface Row {
   readonly values?: Readonly<Record<string, string>>;
   /** The rule in words of a value that is searched for. */
   readonly how?: Readonly<Record<string, string>>;
+  /** What the recipe has not, though it is written. */
+  readonly without?: string;
 }
 
 it.each((rows as readonly Row[]).map((row) => [row.about, row] as const))(
   "%s",
-  (_, { keys, values, how }) => {
+  (_, { keys, values, how, without }) => {
     const plan = planOf(keys);
     for (const [name, wanted] of Object.entries(values ?? {}))
       expect([name, exactOf(plan, name)]).toEqual([name, wanted]);
+    if (without) expect(plan.recipe).not.toHaveProperty(without);
     for (const [name, words] of Object.entries(how ?? {}))
       expect(plan.values.get(name)?.how).toContain(words);
   },

@@ -19,7 +19,7 @@ export function insertion(
   value: string,
 ): Edit | undefined {
   const last = way.at(-1);
-  if (!last) return contents === null || isScalar(contents) ? first(text, path, value) : undefined;
+  if (!last) return isNothing(contents) ? first(text, path, value) : undefined;
   const depth = last.path === "" ? 0 : last.path.split(".").length;
   if (last.entry) return under(text, last, path.slice(depth + 1), value);
   const rest = path.slice(depth);
@@ -29,6 +29,10 @@ export function insertion(
   const before = entries.filter((entry) => orderOf(pathOf(last, entry)) < order).at(-1);
   return last.map.flow ? inFlow(last.map, before, rest, value) : inBlock(text, entries, before, rest, value);
 }
+
+/** Is nothing written there yet? */
+const isNothing = (node: Node | null): boolean =>
+  node === null || (isScalar(node) && node.range?.[0] === node.range?.[1]);
 
 const pathOf = ({ path }: Step, { key }: Entry): string => {
   const name = isScalar(key) ? String(key.value) : "";
@@ -58,7 +62,7 @@ const first = (text: string, path: readonly string[], value: string): Edit => ({
 /** Below a key that has nothing under it yet. */
 function under(text: string, { entry, map }: Step, rest: readonly string[], value: string): Edit | undefined {
   const { key, value: node } = entry as Entry;
-  if (node && !(isScalar(node) && node.range?.[0] === node.range?.[1])) return undefined;
+  if (!isNothing(node)) return undefined;
   if (map.flow) {
     const colon = text.indexOf(":", key.range?.[1] ?? 0) + 1;
     return { from: colon, to: colon, insert: ` {${flowing(rest, value)}}` };

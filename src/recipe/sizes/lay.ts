@@ -77,7 +77,8 @@ export function laidOver(tree: Tree, at: number): Tree {
     for (const known of [...places.keys()]) if (known.startsWith(`${path}.`)) places.delete(known);
   for (const [path, place] of written) places.set(path, place);
   const entryPlace = tree.places.get(from);
-  if (!places.has("wearer") && entryPlace) places.set("wearer", entryPlace);
+  // Only where the size has measures of hers: else the recipe has no wearer, and that is to be told.
+  if (over.wearer !== undefined && !places.has("wearer") && entryPlace) places.set("wearer", entryPlace);
   return { ...base, root: merged(root, over), places };
 }
 

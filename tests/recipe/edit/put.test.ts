@@ -44,6 +44,13 @@ describe("put", () => {
     );
   });
 
+  it("finds the end of a text of several lines in such a file", () => {
+    const text = "---\r\ntitle: |\r\n  One\r\n  two\r\nwearer:\r\n  waist: 27 in\r\n---\r\n";
+    expect(edited(text, "garment", "skirt")).toBe(
+      "---\r\ntitle: |\r\n  One\r\n  two\r\ngarment: skirt\r\nwearer:\r\n  waist: 27 in\r\n---\r\n",
+    );
+  });
+
   it("changes the tree at its path only, and every remark stays, in any demo at any measure", () => {
     const paths = KEYS.filter(
       ({ path, shape }) => shape.is === "field" && MEASURES.has(shape.meta.kind) && !path.includes("*"),
