@@ -35,9 +35,7 @@ export function distance(a: string, b: string): number {
   return at(last, b.length);
 }
 
-function at(row: readonly number[], index: number): number {
-  return row[index] ?? Number.POSITIVE_INFINITY;
-}
+const at = (row: readonly number[], index: number): number => row[index] as number;
 
 /** How many letters two words have in common at their beginning. */
 function inCommon(a: string, b: string): number {
