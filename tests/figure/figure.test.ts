@@ -1,11 +1,12 @@
 import fc from "fast-check";
 import type { Element } from "hast";
 import { describe, expect, it } from "vitest";
-import { FIGURE_NAMES, type FigureName } from "../../src/figure/figure.ts";
+import { FIGURE_NAMES, type Figure, type FigureName } from "../../src/figure/figure.ts";
 import { drawFigure, figuresOf } from "../../src/figure/index.ts";
 import { printer } from "../../src/figure/measure.ts";
 import { svgFile } from "../../src/figure/serialize.ts";
 import { el, through } from "../../src/figure/svg.ts";
+import type { Plan } from "../../src/solve/plan.ts";
 import { DEMOS, demo } from "../demos.ts";
 import { all, outlinesOf } from "./outlines.ts";
 import { garment, garmentsWith } from "./plans.ts";
@@ -13,10 +14,19 @@ import { garment, garmentsWith } from "./plans.ts";
 const words = (element: Element | undefined): string =>
   (element?.children ?? []).map((child) => (child.type === "text" ? child.value : "")).join("");
 
+const known = new Map<string, Figure>();
+/** A figure of a garment or of a demo, drawn the first time it is asked for. */
+function drawnOnce(figure: FigureName, name: string, of: (name: string) => Plan = garment): Figure {
+  const key = `${figure} ${of.name} ${name}`;
+  const made = known.get(key) ?? drawFigure(figure, of(name));
+  known.set(key, made);
+  return made;
+}
+
 describe.each(FIGURE_NAMES)("the figure %s", (figure) => {
   const names = garmentsWith(figure);
   it.each(names)("has a title and a description that name it: %s", (name) => {
-    const { svg, title, description } = drawFigure(figure, garment(name));
+    const { svg, title, description } = drawnOnce(figure, name);
     expect(title.length).toBeGreaterThan(5);
     expect(description).toMatch(/\d/);
     const [first, second] = svg.children as Element[];
@@ -28,7 +38,7 @@ describe.each(FIGURE_NAMES)("the figure %s", (figure) => {
   });
 
   it.each(names)("is the same bytes from the same plan, and has no broken number: %s", (name) => {
-    const file = svgFile(drawFigure(figure, garment(name)).svg);
+    const file = svgFile(drawnOnce(figure, name).svg);
     expect(svgFile(drawFigure(figure, garment(name)).svg)).toBe(file);
     const drawn = file.replace(/>[^<]*</g, "><");
     expect(/NaN|undefined|Infinity/.exec(file)).toBeNull();
@@ -36,7 +46,7 @@ describe.each(FIGURE_NAMES)("the figure %s", (figure) => {
   });
 
   it("takes its colour from the page and says which side is seen and which way is up", () => {
-    const { svg } = drawFigure(figure, garment(names[0] as string));
+    const { svg } = drawnOnce(figure, names[0] as string);
     const colours = new Set(
       [...all(svg, "path"), ...all(svg, "circle"), ...all(svg, "g")].flatMap(({ properties }) =>
         [properties.fill, properties.stroke].filter(
@@ -53,7 +63,7 @@ describe.each(FIGURE_NAMES)("the figure %s", (figure) => {
   });
 
   it("keeps its ids to itself", () => {
-    const { svg } = drawFigure(figure, garment(names[0] as string));
+    const { svg } = drawnOnce(figure, names[0] as string);
     const ids = [svg, ...["title", "desc", "pattern", "clipPath"].flatMap((tag) => all(svg, tag))]
       .map(({ properties }) => properties.id)
       .filter((id) => id !== undefined);
@@ -66,7 +76,7 @@ describe.each(FIGURE_NAMES)("the figure %s", (figure) => {
 
 describe.each(DEMOS)("the figures of %s", (name) => {
   const plan = demo(name);
-  const drawn = figuresOf(plan).map((figure) => drawFigure(figure, plan));
+  const drawn = figuresOf(plan).map((figure) => drawnOnce(figure, name, demo));
 
   it("are described in the garment's own printed values", () => {
     const { tape, part, fine } = printer(plan);
@@ -87,7 +97,7 @@ describe.each(DEMOS)("the figures of %s", (name) => {
         if (!figuresOf(demo(other)).includes(figure as FigureName)) continue;
         // What is said of a turned hem, or of one moment's handwork, may be the same; the numbers of the whole are not.
         if (figure === "hem" || figure === "breadths" || figure.startsWith("step-")) continue;
-        expect(drawFigure(figure as FigureName, demo(other)).description).not.toBe(description);
+        expect(drawnOnce(figure as FigureName, other, demo).description).not.toBe(description);
       }
   });
 
