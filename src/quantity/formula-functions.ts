@@ -7,10 +7,12 @@ import { type Rounding, roundTo } from "./tape.ts";
 
 export type Result = q.Quantity | boolean;
 
+const TOO_LARGE = 1n << BigInt(MOST_BITS);
+
 /** Refuses a result with too many digits. */
 export function bounded(result: q.Quantity): q.Quantity {
   const { n, d } = result.value;
-  if (n.toString(2).length > MOST_BITS || d.toString(2).length > MOST_BITS) {
+  if (n >= TOO_LARGE || d >= TOO_LARGE) {
     throw new FormulaError("the result has too many digits", 0);
   }
   return result;
@@ -39,7 +41,7 @@ const rounding =
     const by = step ?? ONE;
     if (by.dim !== x.dim)
       throw new q.KindError(`the step is ${q.kindName(by.dim)}, but what is rounded is ${q.kindName(x.dim)}`);
-    if (by.value.compare(0) <= 0) throw new q.KindError("the step must be above 0");
+    if (q.isZero(by) || q.isNegative(by)) throw new q.KindError("the step must be above 0");
     return roundTo(x, by, way);
   };
 

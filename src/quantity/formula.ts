@@ -201,8 +201,8 @@ class Builder {
           : `give it ${fn.least} to ${fn.most}`,
       );
     }
-    return (lookup) =>
-      guarded(() => fn.run(args.map((argument) => number(argument(lookup), `stand in ${name}()`))), at);
+    const doing = `stand in ${name}()`;
+    return (lookup) => guarded(() => fn.run(args.map((argument) => number(argument(lookup), doing))), at);
   }
 
   /** The place of the next sign: signs stand in the text in the order in which they are read here. */

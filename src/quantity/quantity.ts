@@ -77,11 +77,17 @@ export function quantity(value: Fraction | string | bigint, d: Dim): Quantity {
 
 /** A plain number from exact text, a bigint, or a whole JavaScript number. */
 export function plain(n: Fraction | string | bigint | number): Quantity {
+  const known =
+    (typeof n === "bigint" || typeof n === "number") && n >= 0 && n <= 4 ? SMALL[Number(n)] : undefined;
+  if (known) return known;
   if (typeof n !== "number") return quantity(n, PLAIN);
   if (!Number.isSafeInteger(n))
     throw new RangeError(`plain(${n}): only whole numbers may come in as a float`);
   return quantity(BigInt(n), PLAIN);
 }
+
+/** 0 to 4 are asked for everywhere: each is made once. */
+const SMALL = [0n, 1n, 2n, 3n, 4n].map((n): Quantity => ({ value: new Fraction(n), dim: PLAIN }));
 
 const INCH = fraction(127n, 5n);
 

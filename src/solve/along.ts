@@ -29,18 +29,23 @@ function along(zones: readonly Stretched[], at: Quantity, from: Side, to: Side):
 }
 
 /** Both halves: a place round the ring (from centre front by the left) in inches of waist or of cloth, to the other. */
-function round(zones: readonly Stretched[], at: Quantity, from: Side, to: Side): Quantity {
+function round(zones: readonly Stretched[], from: Side, to: Side): (at: Quantity) => Quantity {
   const total = (side: Side): Quantity => zones.map((zone) => zone[side]).reduce(add);
   const half = total(from);
-  if (!less(half, at)) return along(zones, at, from, to);
-  const two = plain(2n);
-  return sub(mul(total(to), two), along(zones, sub(mul(half, two), at), from, to));
+  const [whole, other] = [mul(half, TWO), mul(total(to), TWO)];
+  return (at) =>
+    less(half, at) ? sub(other, along(zones, sub(whole, at), from, to)) : along(zones, at, from, to);
 }
 
-/** The place along the flat top of a place on the waist seam; both from centre front by the wearer's left. */
-export const topOfWaist = (zones: readonly Stretched[], at: Quantity): Quantity =>
-  round(zones, at, "waist", "cloth");
+const TWO = plain(2n);
+
+/** The place along the flat top of any place on the waist seam; both from centre front by the wearer's left. */
+export const topsOfWaist = (zones: readonly Stretched[]): ((at: Quantity) => Quantity) =>
+  round(zones, "waist", "cloth");
+
+/** The place along the flat top of one place on the waist seam. */
+export const topOfWaist = (zones: readonly Stretched[], at: Quantity): Quantity => topsOfWaist(zones)(at);
 
 /** The place on the waist seam of a place along the flat top. */
 export const waistOfTop = (zones: readonly Stretched[], at: Quantity): Quantity =>
-  round(zones, at, "cloth", "waist");
+  round(zones, "cloth", "waist")(at);

@@ -3,7 +3,7 @@
  * Slopes at the sides are Fritsch & Butland's (the harmonic mean of the rises where they agree, else 0): the curve
  * never passes its neighbours. This project's own modelling choice.
  */
-import { add, compare, fraction, mul, plain, type Quantity, sub } from "../quantity/quantity.ts";
+import { add, compare, equal, fraction, mul, plain, type Quantity, sub } from "../quantity/quantity.ts";
 import { roundTo } from "../quantity/tape.ts";
 import { STATIONS } from "../recipe/stations.ts";
 import type { Work } from "./context.ts";
@@ -11,7 +11,7 @@ import { monotone } from "./monotone.ts";
 import type { Plan, Station } from "./plan.ts";
 import { topOf } from "./trims.ts";
 import { dropAt } from "./waist-edge.ts";
-import { type SolvedZone, topOfWaist } from "./zones.ts";
+import { type SolvedZone, topsOfWaist } from "./zones.ts";
 
 /** A length at a share of the waist seam (0 to 1 from centre front by the left), from the four measured ones. */
 export function curve(
@@ -32,7 +32,7 @@ const FOUR = plain(4n);
 const HALF = plain(fraction(1n, 2n));
 
 /** How finely the turn-down curve is given for drawing: parts of the whole round. */
-const CURVE_PARTS = 64n;
+const CURVE_PARTS = 64;
 
 /** The finished length at any share of the waist seam: the curve, less what a pointed edge drops there. */
 export function finishedBy(work: Pick<Work, "recipe" | "sheet">): (share: Quantity) => Quantity {
@@ -53,9 +53,10 @@ export function solveBalance(
   const seam = sheet.get("waist.seam");
   const tape = sheet.showing.tape;
   const finishedAt = finishedBy({ recipe, sheet });
+  const topAt = topsOfWaist(zones);
   const place = (share: Quantity) => {
     const finished = finishedAt(share);
-    return { share, finished, alongTop: topOfWaist(zones, mul(seam, share)), turnDown: sub(top, finished) };
+    return { share, finished, alongTop: topAt(mul(seam, share)), turnDown: sub(top, finished) };
   };
   const balance = STATIONS.map((station, i): Station => {
     const at = place(plain(fraction(BigInt(i), 8n)));
@@ -70,8 +71,20 @@ export function solveBalance(
       measured: i % 2 === 0,
     };
   });
-  const drawn = Array.from({ length: Number(CURVE_PARTS) + 1 }, (_, i) =>
-    place(plain(fraction(BigInt(i), CURVE_PARTS))),
-  );
-  return { balance, curve: drawn.map(({ share, alongTop, turnDown }) => ({ share, alongTop, turnDown })) };
+  const point = (i: number): Plan["curve"][number] => {
+    const { share, alongTop, turnDown } = place(plain(fraction(BigInt(i), BigInt(CURVE_PARTS))));
+    return { share, alongTop, turnDown };
+  };
+  const left = Array.from({ length: CURVE_PARTS / 2 }, (_, i) => point(i));
+  const behind = point(CURVE_PARTS / 2);
+  const round = topAt(seam);
+  // The halves are set alike: where the sides are alike too, the right one is the left one turned over.
+  const right = equal(sheet.get("finished.left"), sheet.get("finished.right"))
+    ? left.toReversed().map(({ share, alongTop, turnDown }) => ({
+        share: sub(ONE, share),
+        alongTop: sub(round, alongTop),
+        turnDown,
+      }))
+    : left.map((_, i) => point(CURVE_PARTS / 2 + 1 + i));
+  return { balance, curve: [...left, behind, ...right] };
 }

@@ -1,7 +1,7 @@
 /** The sections of a skirt: gauged ones counted and laid out with their trial, flat and pleated ones laid. */
 
 import { printOnTape } from "../quantity/print.ts";
-import { add, plain, type Quantity } from "../quantity/quantity.ts";
+import { add, equal, plain, type Quantity } from "../quantity/quantity.ts";
 import type { BiteRules } from "./bites.ts";
 import type { Work } from "./context.ts";
 import { solveFlatParts } from "./flat-parts.ts";
@@ -17,6 +17,7 @@ import {
   type CountedPart,
   countParts,
   cutSections,
+  laidAlike,
   layGauged,
   layPlain,
   nearestBack,
@@ -84,8 +85,12 @@ function gauge(
     return undefined;
   for (const { part, count } of counted) {
     if (count.pleats === 1) limitPleats(work, part);
-    else if (count.pleats !== undefined) gauged.set(part, layGauged(part, count.pleats, bites, count.locked));
-    else if (!said.has(part.cloth.value.toFraction())) {
+    else if (count.pleats !== undefined) {
+      const alike = [...gauged.values()].find(
+        ({ pleats, cloth }) => pleats === count.pleats && equal(cloth, part.cloth),
+      );
+      gauged.set(part, alike ? laidAlike(part, alike) : layGauged(part, count.pleats, bites, count.locked));
+    } else if (!said.has(part.cloth.value.toFraction())) {
       said.add(part.cloth.value.toFraction());
       sayNothingFits(work, part.name, part, count);
     }

@@ -176,6 +176,13 @@ export function layGauged(part: Part, pleats: number, rules: BiteRules, locked?:
   return style === "long-and-short" ? { ...section, longSide: "outside" } : section;
 }
 
+/** A part with the cloth and the pleats of a section that is laid already: its bites are the same. */
+export const laidAlike = (part: Part, section: GaugedSection): GaugedSection => ({
+  ...section,
+  ...baseOf(part),
+  spacing: div(part.waist, plain(section.pleats)),
+});
+
 /** A flat or pleated part as a section. Lists run from the end nearer centre front. */
 export function layPlain(
   part: Part,

@@ -11,7 +11,7 @@ import { askedZones, type SolvedZone } from "./zone.ts";
 import { clothsOf } from "./zone-cloths.ts";
 import { waistsOf } from "./zone-waists.ts";
 
-export { asPlanned, topOfWaist, waistOfTop } from "./along.ts";
+export { asPlanned, topOfWaist, topsOfWaist, waistOfTop } from "./along.ts";
 export type { SolvedZone } from "./zone.ts";
 
 /** Works the zones out. Undefined, with errors said, when they do not add up. */

@@ -22,13 +22,13 @@ async function times(count: number, warm: number, work: () => unknown): Promise<
   return found;
 }
 
-/** The same for what is short: each time is the mean of several. */
-const many = async (count: number, work: () => unknown): Promise<number[]> =>
-  (
-    await times(count, 1 - count, () => {
-      for (let i = 0; i < OFTEN; i += 1) work();
-    })
-  ).map((time) => time / OFTEN);
+/** One time of what is short: the mean of several. */
+const many = async (work: () => unknown): Promise<number[]> => {
+  const [time = 0] = await times(1, 0, () => {
+    for (let i = 0; i < OFTEN; i += 1) work();
+  });
+  return [time / OFTEN];
+};
 
 async function build(project: string, out: string): Promise<void> {
   const code = await main(["build", project, "--out", out], quiet);
@@ -38,21 +38,32 @@ async function build(project: string, out: string): Promise<void> {
 /** How many times solving and reading are done for one time that is taken: one is too short to be told from the clock's grain. */
 const OFTEN = 20;
 
-/** In turns, so that the machine's moods fall on all alike; each first runs as long as the bare pipeline does to get warm. */
+/** In turns, so that the machine's moods fall on all alike. */
 async function warm(project: string, markdown: string, out: string): Promise<object> {
   const text = readFileSync(markdown, "utf8");
-  const source = readFileSync(`${project}/recipe.md`, "utf8");
-  const { recipe } = readRecipe("recipe.md", source);
-  if (!recipe) throw new Error(`${project} cannot be read`);
-  const found: Record<string, number[]> = { bare: [], build: [], solve: [], read: [] };
-  await times(0, 400, () => readRecipe("recipe.md", source));
-  await times(0, 400, () => solve(recipe));
+  const found: Record<string, number[]> = { bare: [], build: [] };
   for (let i = 0; i < 16; i += 1) {
     const of = i < 5 ? 0 : 1;
     found.bare?.push(...(await times(of, 1 - of, () => toHtml(text))));
     found.build?.push(...(await times(of, 1 - of, () => build(project, out))));
-    found.read?.push(...(await many(of, () => readRecipe("recipe.md", source))));
-    found.solve?.push(...(await many(of, () => solve(recipe))));
+  }
+  return found;
+}
+
+/** Reading and solving alone, in turns with the bare pipeline; each first runs about as long as that does to get warm. */
+async function alone(project: string, markdown: string): Promise<object> {
+  const text = readFileSync(markdown, "utf8");
+  const source = readFileSync(`${project}/recipe.md`, "utf8");
+  const { recipe } = readRecipe("recipe.md", source);
+  if (!recipe) throw new Error(`${project} cannot be read`);
+  await times(0, 400, () => readRecipe("recipe.md", source));
+  await times(0, 400, () => solve(recipe));
+  await times(0, 5, () => toHtml(text));
+  const found: Record<string, number[]> = { bare: [], solve: [], read: [] };
+  for (let i = 0; i < 11; i += 1) {
+    found.bare?.push(...(await times(1, 0, () => toHtml(text))));
+    found.read?.push(...(await many(() => readRecipe("recipe.md", source))));
+    found.solve?.push(...(await many(() => solve(recipe))));
   }
   return found;
 }
@@ -118,6 +129,7 @@ async function growth(write: (name: string, text: string) => string, out: string
 const [, , what, folder = "", markdown = "", out = ""] = process.argv;
 async function run(): Promise<object> {
   if (what === "stages") return stages(folder);
+  if (what === "alone") return alone(folder, markdown);
   if (what === "warm") return warm(folder, markdown, out);
   if (what === "bare") {
     const text = readFileSync(folder, "utf8");
