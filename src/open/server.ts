@@ -41,8 +41,10 @@ export async function openProject({ world, project, port, orAnother }: Opening):
   server.requestTimeout = 20_000;
   server.maxConnections = 100;
   await listen(server, port).catch((error: NodeJS.ErrnoException) => {
-    if (!orAnother || (error.code !== "EADDRINUSE" && error.code !== "EACCES")) throw error;
-    return listen(server, 0);
+    if (orAnother && (error.code === "EADDRINUSE" || error.code === "EACCES")) return listen(server, 0);
+    // Its beat would keep the program from ending.
+    site.listeners.close();
+    throw error;
   });
   site.port = (server.address() as AddressInfo).port;
   const unwatch = watchProject(project.recipe, {

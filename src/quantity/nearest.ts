@@ -53,7 +53,8 @@ function nearEnough(a: string, b: string): number {
 /**
  * The known name nearest to `name`, or undefined when none is close enough to be meant. Of equally near names the one
  * with the longest beginning in common is taken, then the one that comes first in `known`. Names of one or two letters are only
- * matched when they differ by case or hyphen. Where none is near, the only one that has the same parts, and perhaps more, is taken.
+ * matched when they differ by case or hyphen. Where more than one change is needed a name that ends in all of this one, or a word that
+ * this one is a form of, comes first. Where none is near, the only one that has the same parts, and perhaps more, is taken.
  */
 export function nearest(name: string, known: Iterable<string>): string | undefined {
   if (name.length > LONGEST) return undefined;
@@ -72,7 +73,23 @@ export function nearest(name: string, known: Iterable<string>): string | undefin
       longest = shared;
     }
   }
-  return best ?? byParts(wanted, known);
+  if (fewest < 2) return best;
+  return bySuffix(wanted, known) ?? byStem(wanted, known) ?? best ?? byParts(wanted, known);
+}
+
+/** The only known name that ends in all of `wanted`, its first words left out: "hem.depth" is meant for skirt.hem.depth. */
+function bySuffix(wanted: string, known: Iterable<string>): string | undefined {
+  if (!wanted.includes(".")) return undefined;
+  const ending = [...known].filter((name) => folded(name).endsWith(`.${wanted}`));
+  return ending.length === 1 ? ending[0] : undefined;
+}
+
+/** The known word that `wanted` is another form of: "hemming" is meant for hem. */
+function byStem(wanted: string, known: Iterable<string>): string | undefined {
+  const stem = /^([a-z]{3,}?)([a-z]?)(?:ing|ed)$/.exec(wanted);
+  if (!stem) return undefined;
+  const [, short, double] = stem as unknown as [string, string, string];
+  return [...known].find((name) => name === short + double || (short.endsWith(double) && name === short));
 }
 
 /** The only known name that has every part of `wanted` among its own: "back" is meant for centre-back, "back-centre" too. */

@@ -136,7 +136,7 @@ export function readQuantity(text: string, dim: Dim, example?: string): Reading 
         ? fail(
             `"${text.trim()}" has no unit`,
             next,
-            dim === LENGTH ? `say which: ${text.trim()} in, or ${text.trim()} cm` : `write it like ${wanted}`,
+            dim === LENGTH ? whichUnit(text.trim(), wanted) : `write it like ${wanted}`,
           )
         : fail(`"${rest}" is not a unit known here`, next + gap, `write it like ${wanted}`);
     }
@@ -156,6 +156,12 @@ export function readQuantity(text: string, dim: Dim, example?: string): Reading 
   if (!total) return fail("a sign with no number after it", 0, `write it like ${wanted}`);
   return { ok: true, value: quantity(total.mul(fraction(sign)), dim) };
 }
+
+/** What is written in millimetres, as a thickness, is not asked for in centimetres. */
+const whichUnit = (number: string, wanted: string): string =>
+  wanted.endsWith(" mm")
+    ? `say which: ${number} mm, or ${number} in`
+    : `say which: ${number} in, or ${number} cm`;
 
 /** Reads a length: see `readQuantity`. */
 export const readLength = (text: string): Reading => readQuantity(text, LENGTH);

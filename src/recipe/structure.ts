@@ -1,9 +1,11 @@
 /** The shape of the front matter: unknown, missing and misplaced keys, and lists or blocks where others must stand. */
+import * as v from "valibot";
 import { nearest } from "../quantity/nearest.ts";
 import { homesOf, KEYS } from "./keys.ts";
 import type { Message, Place } from "./message.ts";
 import { type AnySchema, isOpen, isRequired, type Shape, shapeOf } from "./meta.ts";
 import { type Block, emptyBlock, type Node, within } from "./node.ts";
+import { OTHERWISE } from "./otherwise.ts";
 import { messageOf, type Problem, quoted } from "./problem.ts";
 import { FRONT_MATTER } from "./schema/recipe.ts";
 import type { Places } from "./tree-type.ts";
@@ -102,7 +104,8 @@ class Walk {
     const ofRecipe = path.startsWith("sizes.") ? homeInSize(key) : homeOf(key, path);
     const home = this.isRecipe ? ofRecipe : undefined;
     const remark = this.isRecipe ? "put the remark in the text below the front matter" : "write it as a note";
-    const hint = near === undefined ? (own ?? home) : `did you mean ${near}?`;
+    const other = this.isRecipe ? OTHERWISE[inner] : undefined;
+    const hint = other ?? (near === undefined ? (own ?? home) : `did you mean ${near}?`);
     this.messages.push(
       messageOf(
         {
@@ -160,7 +163,24 @@ function wrongKind(node: Node, kind: Shape["is"], shape: Shape, path: string): P
   if (node === "") {
     return { code: "empty", text: `nothing is written under ${path}`, expected: wanted(shape) };
   }
-  return { code: "wrong-kind", text: `${path} is ${IS[kind]}`, expected: wanted(shape) };
+  const hint = typeof node === "string" && shape.is === "block" ? inBlock(node, shape, path) : undefined;
+  return {
+    code: "wrong-kind",
+    text: `${path} is ${IS[kind]}`,
+    expected: wanted(shape),
+    ...(hint ? { hint } : {}),
+  };
+}
+
+/** A value written where its block must stand, in the block: `hem: 4 in` as `hem: {depth: 4 in}`, by the first key that can read it. */
+function inBlock(value: string, shape: Shape & { is: "block" }, path: string): string | undefined {
+  const flag = /^(?:true|false|yes|no)$/i.test(value.trim());
+  const fields = Object.entries(shape.entries).filter(([, entry]) => shapeOf(entry).is === "field");
+  const [key, entry] = fields.find(([, field]) => flag || v.safeParse(field, value).success) ?? [];
+  const inner = entry && shapeOf(entry);
+  if (inner?.is !== "field") return undefined;
+  const own = flag ? inner.meta.example : value.trim();
+  return `write it like ${path.slice(path.lastIndexOf(".") + 1)}: {${key}: ${/[,:{}[\]#"]/.test(own) ? JSON.stringify(own) : own}}`;
 }
 
 function wanted(shape: Shape): string {

@@ -12,7 +12,7 @@ const WORDS: Readonly<Record<string, readonly [text: string, hint: string]>> = {
   TAB_AS_INDENT: ["there is a tab in the indent", "indent with spaces"],
   BLOCK_AS_IMPLICIT_KEY: [
     "a second key stands where the value of one should be",
-    "put each key on a line of its own; a value that holds a colon and a space goes in quotes",
+    "put each key on a line of its own, the keys of one block equally far in, so look at the next line too; a value that holds a colon and a space goes in quotes",
   ],
   MULTILINE_IMPLICIT_KEY: ["a key runs over more than one line", "put a key and its colon on one line"],
   MISSING_CHAR: ["a quote, bracket, comma or colon is missing", "close what was opened; write key: value"],

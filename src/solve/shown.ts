@@ -17,6 +17,9 @@ const POUND = fraction("453.59237");
 const SQUARE_METRE = fraction(1_000_000n);
 const OUNCE_A_YARD = fraction("28.349523125").div(fraction("0.83612736").mul(SQUARE_METRE));
 
+/** A number finer than this, as a price reckoned in a notebook, is no fraction that anyone reads. */
+const FINEST_COUNT = 64n;
+
 const STYLES: Record<Style, (q: Quantity, showing: Showing) => string> = {
   tape: printOnTape,
   tapeUp: (q, { show, tape }) => printExactly(roundTo(q, tape, "up"), show),
@@ -26,7 +29,7 @@ const STYLES: Record<Style, (q: Quantity, showing: Showing) => string> = {
   thick: (q) => `${decimal(q.value, 2)} mm`,
   whole: (q) => nearestWhole(q.value).toString(),
   cloth: (q, { show }) => printCloth(q, show),
-  count: (q) => vulgar(q.value),
+  count: (q) => (q.value.d > FINEST_COUNT ? decimal(q.value, 4) : vulgar(q.value)),
   ratio: (q) => `${decimal(q.value, 2)} : 1`,
   share: (q) => `${decimal(q.value.mul(100), 1)} %`,
   weight: (q, { show }) => {

@@ -123,7 +123,7 @@ export function warnOfSections({ sheet, say, recipe }: Work, sections: readonly 
           "deep-pitch",
           "fullness",
           `a pleat of the ${section.name} takes ${printOnTape(pitch, sheet.showing)} of cloth: deep pleats flop`,
-          "take thinner cloth or fewer breadths, or a third row",
+          "take thinner cloth or fewer breadths, or a further row",
         ),
       );
     }
@@ -168,7 +168,11 @@ export function warnOfPleats({ sheet, say, recipe }: Work, sections: readonly Se
           "pleats-stack",
           path,
           `the ${PLEAT_NAMES[set]} lie over each other: a depth of ${printOnTape(depth, sheet.showing)} behind a face of ${printOnTape(face, sheet.showing)}, ${layers} layers at the thickest`,
-          "take shallower pleats, or gauge more of the cloth",
+          recipe.fullness.zones
+            ? "take shallower pleats, or gauge more of the cloth"
+            : recipe.fullness.method === "pleated-gauged-back"
+              ? "take fewer breadths or a longer gauged-back, or write zones of your own with shallower pleats"
+              : "take fewer breadths, or write zones of your own with shallower pleats or a gauged part",
         ),
       );
     }

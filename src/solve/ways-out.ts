@@ -37,7 +37,9 @@ export function sayNothingFits(work: Work, name: string, stretch: Stretch, count
     const breadths = fewerBreadths({ recipe, sheet }, stretch, most);
     if (isAlong(recipe)) ways.push(...smallerRound({ recipe, sheet }, stretch, most));
     else if (breadths)
-      ways.push(`take ${vulgar(breadths.value)} breadths instead of ${sheet.shown("breadths.count")}`);
+      ways.push(
+        `take ${vulgar(breadths.value)} ${breadths.value.compare(1) > 0 ? "breadths" : "breadth"} instead of ${sheet.shown("breadths.count")}`,
+      );
     const pitch = roundTo(div(stretch.cloth, plain(byWaist)), sheet.showing.tape, "up");
     if (less(deepest, pitch))
       ways.push(`allow a deeper pitch: deepest-pitch: ${printOnTape(pitch, sheet.showing)}`);

@@ -3,6 +3,8 @@ import { describe, expect, it } from "vitest";
 import { contextOf } from "../../src/booklet/context.ts";
 import { joinChapters, writeChapters } from "../../src/booklet/markdown.ts";
 import { withoutMarks } from "../../src/booklet/marks.ts";
+import { sheetsOf } from "../../src/booklet/sheet-list.ts";
+import { sheetPage } from "../../src/booklet/sheets.ts";
 import { FIGURE_NAMES } from "../../src/figure/figure.ts";
 import { type Keys, planOf } from "../recipes.ts";
 
@@ -44,6 +46,32 @@ describe("a petticoat is called a petticoat", () => {
     const text = booklet({ ...keys, garment: "petticoat" }).replace(GENERAL, "");
     expect([...text.matchAll(/.*\bskirts?\b.*/gi)].map(([line]) => line)).toEqual([]);
   });
+});
+
+it("seams are deepened for the pattern's sake only where they are", () => {
+  const meets = (seam: string): string =>
+    booklet({
+      cloth: { width: "54 in", selvedge: "3/8 in", repeat: { across: "1/2 in", match: "true" } },
+      skirt: { seam, breadths: "3" },
+    });
+  expect(meets("5/8 in")).not.toContain("no line would meet");
+  expect(meets("1/2 in")).toContain("with seams of 1/2 in it would be");
+});
+
+it("the commission sheet says of a bodice edge that it is pointed, and how deep", () => {
+  const sheet = (keys: Keys): string => {
+    const plan = planOf({ ...keys, commission: { use: "dinner" } });
+    const [commission] = sheetsOf(plan.recipe);
+    if (!commission) throw new Error("no sheet is asked for");
+    return sheetPage(commission, plan, contextOf(plan), "0")
+      .replace(/<[^>]*>/g, "")
+      .replace(/\s+/g, " ");
+  };
+  const point = { shape: "point", depth: "2 in", "from-centre": "4 in" };
+  const pointed = sheet({ attach: { to: "bodice-edge", "waist-edge": point } });
+  expect(pointed).toContain("with a point 2 in deep, piped");
+  expect(pointed).toContain("Waist seam, closed, along the point");
+  expect(sheet({ attach: { to: "bodice-edge" } })).not.toContain("point");
 });
 
 it("without a turned-up facing none is shrunk; without a stay none is made thinner", () => {

@@ -44,6 +44,10 @@ const LONG = "a".repeat(60);
 
 /** What was written, what is known, what is meant, why. */
 const MEANT: readonly (readonly [string, readonly string[], string | undefined, string])[] = [
+  ["hemming", ["setting", "hem"], "hem", "another form of the word, though setting has fewer changes"],
+  ["gauged", ["gauging"], "gauging", "no such form, so the nearest"],
+  ["hem.depth", ["hoop.depth", "skirt.hem.depth"], "skirt.hem.depth", "its first word is left out"],
+  ["hem.depth", ["skirt.hem.depth", "other.hem.depth"], undefined, "which of two is not known"],
   ["breaxyz", ["breadth"], "breadth", "three changes in seven letters: two whole threes and a part of one"],
   ["brewxyz", ["breadth"], undefined, "four are too many"],
   ["brexyh", ["breath"], "breath", "two in six"],

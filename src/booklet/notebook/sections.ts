@@ -34,6 +34,7 @@ export function sectionsOf(
   };
   if (!body) return applying.map(chapter);
   const taken = new Map<string, boolean>();
+  const places = new Map<string, At | undefined>();
   const walked = walk(body, context, say, (name, at) => {
     if (taken.has(name)) {
       say("error", at, {
@@ -45,6 +46,7 @@ export function sectionsOf(
     }
     const applies = name === THE_REST || applying.includes(name);
     taken.set(name, applies);
+    places.set(name, at);
     if (!applies) {
       say("note", at, {
         code: "chapter-does-not-apply",
@@ -61,9 +63,33 @@ export function sectionsOf(
     notes += 1;
     return [{ name: `note-${notes}`, isNote: true, own: one }];
   });
+  sayOrder(parts, places, say);
   return parts.some(({ name }) => name === "cautions")
     ? parts
     : [{ ...chapter("cautions"), isForced: true }, ...parts];
+}
+
+/** Chapters whose work needs that of the one before; the others may be read anywhere. */
+const WORK = ["cutting", "seams", "hem", "balance", "marking", "gauging", "setting", "whipping", "closing"];
+
+/** Says the first chapter that stands before one whose work comes first: the page is sewn from top to bottom. */
+function sayOrder(
+  parts: readonly SectionPart[],
+  places: ReadonlyMap<string, At | undefined>,
+  say: Say,
+): void {
+  const work = parts.map(({ name }) => name).filter((name) => WORK.includes(name));
+  const early = work.find((name, i) =>
+    work.slice(i + 1).some((later) => WORK.indexOf(later) < WORK.indexOf(name)),
+  );
+  if (!early) return;
+  const first = WORK.find((name) => work.indexOf(name) > work.indexOf(early));
+  const rest = first && places.has(first) ? "" : `; {{> ${THE_REST}}} holds it now`;
+  say("note", places.get(early) ?? places.get(THE_REST), {
+    code: "chapter-order",
+    text: `the chapter "${early}" stands before "${first}", whose work comes first`,
+    hint: `name {{> ${first}}} above it, if the booklet is to be sewn from top to bottom${rest}`,
+  });
 }
 
 /** Chapters taken and notes that are not blank, in order. */

@@ -216,7 +216,7 @@ class Check {
         : flag || near
           ? `did you mean ${path.slice(0, path.length - rest.length)}${flag ?? near}?`
           : from === top
-            ? "the recipe reference and templates/README.md say which names there are"
+            ? "the workings chapter of a built booklet lists this garment's names, templates/README.md says the rest"
             : `an item has ${here.join(", ")}`;
     this.say(at, path, "unknown-name", `there is no value or list named ${quoted(path)}`, hint);
   }

@@ -17,6 +17,11 @@ export const NOTEBOOK = {
     do: "Nothing has to be done.",
   },
   "chapter-in-chapter": { means: "A chapter cannot be put into another.", do: "Name it in recipe.md." },
+  "chapter-order": {
+    levels: ["note"],
+    means: "A chapter stands before one whose work comes first.",
+    do: "Put the two the other way round, or leave it, if it is only to be read so.",
+  },
   "chapter-place": { means: "A chapter's tag stands among other text.", do: "Put it on a line of its own." },
   "chapter-title": {
     means: "A wording of a chapter has no title, or several.",

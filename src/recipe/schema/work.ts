@@ -30,7 +30,12 @@ export const WORK = block(
         ),
         lining: optional(price({ about: "the lining by the yard or metre", example: "4.20 per yd" })),
         interlining: optional(price({ about: "the interlining by the yard or metre", example: "5 per yd" })),
-        notions: optional(money({ about: "thread, hooks, tape and the rest, together", example: "12.00" })),
+        notions: optional(
+          money({
+            about: "thread, hooks, tape, braid, a facing of other cloth, a stay and the rest, together",
+            example: "12.00",
+          }),
+        ),
         hour: optional(hourly({ about: "an hour of work", example: "22.00" })),
         currency: optional(
           pattern("currency", /^[A-Z]{3}$/, "three capital letters for a currency", {

@@ -66,6 +66,8 @@ describe("a notebook's sections", () => {
   it.each([
     ["{{> hem}}\n\n{{> hem}}\n", ["3:1 chapter-twice"]],
     ["{{> cautions}}\n{{> tucks}}\n{{> the-rest}}", ["2:1 chapter-does-not-apply"]],
+    ["{{> gauging}}\n{{> hem}}\n{{> the-rest}}", ["1:1 chapter-order"]],
+    ["{{> cutting}}\n{{> whipping}}\n{{> the-rest}}", ["2:1 chapter-order"]],
     ["{{> cautions}} and {{> hem}}\n", ["1:1 chapter-place", "1:20 chapter-place"]],
     ["- {{> hem}}\n", ["1:3 chapter-place"]],
     ["```\n{{> hem}}\n```\n", ["2:1 chapter-place"]],
@@ -79,6 +81,11 @@ describe("a notebook's sections", () => {
     expect(brief(tryNotebook(body).messages).filter((text, i, all) => all.indexOf(text) === i)).toEqual(
       expect.arrayContaining(wanted),
     );
+  });
+
+  it("chapters of the work in its order, and others anywhere, are no matter", () => {
+    for (const body of ["{{> workings}}\n{{> the-rest}}", "{{> seams}}\n{{> gauging}}\n{{> closing}}"])
+      expect(brief(tryNotebook(body).messages).join()).not.toContain("chapter-order");
   });
 
   it("left-out cautions come first all the same, and it is said which chapters are left out with theirs", () => {

@@ -1,0 +1,41 @@
+/** What a maker may well write, and what she is told to write instead; what she is told is sound. */
+import { describe, expect, it } from "vitest";
+import { KEYS } from "../../src/recipe/keys.ts";
+import { OTHERWISE } from "../../src/recipe/otherwise.ts";
+import { readRecipe } from "../../src/recipe/read.ts";
+import cases from "./hints.json" with { type: "json" };
+
+const BLOCKS: Readonly<Record<string, string>> = {
+  wearer: "{waist: 27 in, waist-to-floor: {front: 40 in, side: 41 in, back: 42 in}",
+  cloth: "{width: 44 in",
+  skirt: "{breadths: 4",
+  attach: "{to: bodice-edge",
+};
+
+/** A recipe with one line more in one of its blocks, or at the top. */
+function withLine(inside: string, line: string): string {
+  const thin = line.startsWith("ten-layers") ? [] : ["thickness: 0.25 mm"];
+  const blocks = Object.entries(BLOCKS).map(
+    ([name, keys]) =>
+      `${name}: ${[keys, ...(name === "cloth" ? thin : []), ...(name === inside ? [line] : [])].join(", ")}}`,
+  );
+  return ["---", "recipe: 1", "title: Hints", ...(inside ? [] : [line]), ...blocks, "---", ""].join("\n");
+}
+
+describe("a likely slip", () => {
+  it.each(cases)("$written", ({ inside, written, do: wanted }) => {
+    const { messages } = readRecipe("recipe.md", withLine(inside, written));
+    expect(messages.map(({ hint }) => hint)).toEqual([wanted]);
+  });
+
+  it("written as the message says, it is right", () => {
+    for (const { inside, do: wanted } of cases) {
+      const better = /^write it like (.*)$/.exec(wanted)?.[1];
+      if (better) expect(readRecipe("recipe.md", withLine(inside, better)).messages, better).toEqual([]);
+    }
+  });
+
+  it("no key of the recipe is told to stand elsewhere", () => {
+    expect(KEYS.map(({ path }) => path).filter((path) => path in OTHERWISE)).toEqual([]);
+  });
+});
