@@ -59,18 +59,22 @@ const OF_THE_RECIPE = {
   together: ". It is changed in the text of the recipe as well.",
 } as const;
 
+const OTHERS = "Other measures";
+
 /** Fields by block, but for those that are entered in a chapter. */
 function byBlock(fields: readonly Field[], label: string): Element {
   const groups = new Map<string, Field[]>();
   for (const one of fields) {
     if (ELSEWHERE.has(one.path)) continue;
     const step = one.path.includes(".") ? one.path.slice(0, one.path.indexOf(".")) : "";
-    const block = BLOCKS[step] ?? "Other measures";
+    const block = BLOCKS[step] ?? OTHERS;
     groups.set(block, [...(groups.get(block) ?? []), one]);
   }
+  // What belongs to no block, as the tape, comes after the wearer and her cloth.
+  const ordered = [...groups].sort(([a], [b]) => Number(a === OTHERS) - Number(b === OTHERS));
   return group(
     label,
-    [...groups].map(([block, fields]) =>
+    ordered.map(([block, fields]) =>
       html("fieldset", {}, [html("legend", {}, [block]), ...fields.map((one) => field(one))]),
     ),
   );

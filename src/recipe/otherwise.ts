@@ -6,21 +6,23 @@ const NOTIONS = "count it into notions";
 const LENGTH = "lengths follow from waist-to-floor inside wearer and off-floor inside skirt";
 const NAME = "write her name, or a code, as name inside wearer";
 
-export const OTHERWISE: Readonly<Record<string, string>> = {
-  client: NAME,
-  "commission.client": NAME,
-  "wearer.length": "write waist-to-floor: {front: 40 in, side: 41 in, back: 42 in}",
-  "wearer.worn-over": "write it as over",
-  "wearer.worn-beneath": "write it as over",
-  "cloth.price": "write cloth: 9.50 per yd inside price, in the block work",
-  "skirt.length": LENGTH,
-  "skirt.facing": FACING,
-  "skirt.hem.facing": FACING,
-  "skirt.band": BAND,
-  "skirt.waistband": BAND,
-  "attach.waistband": BAND,
-  "attach.point": "write waist-edge: {shape: point, depth: 2 in, from-centre: 4 in}",
-  "work.price.braid": NOTIONS,
-  "work.price.facing": NOTIONS,
-  "work.price.thread": NOTIONS,
-};
+export const OTHERWISE: ReadonlyMap<string, string> = new Map(
+  Object.entries({
+    client: NAME,
+    "commission.client": NAME,
+    "wearer.length": "write waist-to-floor: {front: 40 in, side: 41 in, back: 42 in}",
+    "wearer.worn-over": "write it as over",
+    "wearer.worn-beneath": "write it as over",
+    "cloth.price": "write cloth: 9.50 per yd inside price, in the block work",
+    "skirt.length": LENGTH,
+    "skirt.facing": FACING,
+    "skirt.hem.facing": FACING,
+    "skirt.band": BAND,
+    "skirt.waistband": BAND,
+    "attach.waistband": BAND,
+    "attach.point": "write waist-edge: {shape: point, depth: 2 in, from-centre: 4 in}",
+    "work.price.braid": NOTIONS,
+    "work.price.facing": NOTIONS,
+    "work.price.thread": NOTIONS,
+  }),
+);

@@ -104,7 +104,7 @@ class Walk {
     const ofRecipe = path.startsWith("sizes.") ? homeInSize(key) : homeOf(key, path);
     const home = this.isRecipe ? ofRecipe : undefined;
     const remark = this.isRecipe ? "put the remark in the text below the front matter" : "write it as a note";
-    const other = this.isRecipe ? OTHERWISE[inner] : undefined;
+    const other = this.isRecipe ? OTHERWISE.get(inner) : undefined;
     const hint = other ?? (near === undefined ? (own ?? home) : `did you mean ${near}?`);
     this.messages.push(
       messageOf(
@@ -122,7 +122,7 @@ class Walk {
 
   private missing(key: string, shape: Shape, path: string): void {
     const place = this.places.get(path)?.key ?? this.start;
-    const like = shape.is === "field" ? `${key}: ${shape.meta.example}` : `${key}: and its keys`;
+    const like = `${key}: ${exampleOf(shape)}`;
     this.messages.push(
       messageOf(
         {
@@ -140,6 +140,17 @@ class Walk {
   private say(path: string, problem: Problem): void {
     this.messages.push(messageOf(problem, path, this.places.get(path)?.value ?? this.start));
   }
+}
+
+/** What a missing key is written like: of a block the keys that must be given in it. */
+function exampleOf(shape: Shape): string {
+  if (shape.is === "field") return shape.meta.example;
+  const entries = shape.is === "block" ? Object.entries(shape.entries) : [];
+  const given = entries.flatMap(([key, entry]) => {
+    const inner = shapeOf(entry);
+    return inner.is === "field" && isRequired(inner) ? [`${key}: ${inner.meta.example}`] : [];
+  });
+  return given.length > 0 ? `{${given.join(", ")}}` : "and its keys";
 }
 
 function homeOf(key: string, path: string): string | undefined {

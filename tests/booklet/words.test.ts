@@ -1,10 +1,12 @@
 /** Words that must fit the garment: what was once said wrongly. */
 import { describe, expect, it } from "vitest";
 import { contextOf } from "../../src/booklet/context.ts";
+import { measuresSection } from "../../src/booklet/fields.ts";
 import { joinChapters, writeChapters } from "../../src/booklet/markdown.ts";
 import { withoutMarks } from "../../src/booklet/marks.ts";
 import { sheetsOf } from "../../src/booklet/sheet-list.ts";
 import { sheetPage } from "../../src/booklet/sheets.ts";
+import { nodesToHtml } from "../../src/booklet/stringify.ts";
 import { FIGURE_NAMES } from "../../src/figure/figure.ts";
 import { type Keys, planOf } from "../recipes.ts";
 
@@ -56,6 +58,13 @@ it("seams are deepened for the pattern's sake only where they are", () => {
     });
   expect(meets("5/8 in")).not.toContain("no line would meet");
   expect(meets("1/2 in")).toContain("with seams of 1/2 in it would be");
+});
+
+it("the wearer's measures are asked for first, the tape last", () => {
+  const legends = [...nodesToHtml([measuresSection(planOf())]).matchAll(/<legend>(.*?)<\/legend>/g)];
+  const names = legends.map(([, name]) => name);
+  expect(names[0]).toBe("The wearer");
+  expect(names.at(-1)).toBe("Other measures");
 });
 
 it("the commission sheet says of a bodice edge that it is pointed, and how deep", () => {

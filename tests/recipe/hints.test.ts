@@ -35,7 +35,15 @@ describe("a likely slip", () => {
     }
   });
 
+  it("a block that is missing is shown with what must stand in it", () => {
+    const { messages } = readRecipe("recipe.md", "---\nrecipe: 1\ntitle: Hints\nskirt: {breadths: 4}\n---\n");
+    expect(messages.map(({ hint }) => hint)).toEqual([
+      "write wearer: {waist: 27 in}",
+      "write cloth: {width: 44 in}",
+    ]);
+  });
+
   it("no key of the recipe is told to stand elsewhere", () => {
-    expect(KEYS.map(({ path }) => path).filter((path) => path in OTHERWISE)).toEqual([]);
+    expect(KEYS.map(({ path }) => path).filter((path) => OTHERWISE.has(path))).toEqual([]);
   });
 });
