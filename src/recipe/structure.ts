@@ -28,6 +28,15 @@ export function structure(
   return { root: walk.block(root, shapeOf(schema), ""), messages: walk.messages, meant: walk.meant };
 }
 
+/** A path as a maker counts: `sizes.0.skirt` is skirt of entry 1 of sizes. */
+function inWords(path: string): string {
+  const steps = path.split(".");
+  const at = steps.findLastIndex((step) => /^\d+$/.test(step));
+  if (at < 0) return path;
+  const entry = `entry ${Number(steps[at]) + 1} of ${inWords(steps.slice(0, at).join("."))}`;
+  return at === steps.length - 1 ? entry : `${steps.slice(at + 1).join(".")} of ${entry}`;
+}
+
 const IS = { block: "a block of keys", list: "a list", field: "one piece of text" } as const;
 
 class Walk {
@@ -96,7 +105,7 @@ class Walk {
     const inner = within(path, key);
     const near = fixed ? undefined : nearest(key, known);
     if (near !== undefined) this.meant.add(within(path, near));
-    const block = path === "" ? (this.isRecipe ? "the front matter" : "this file") : path;
+    const block = path === "" ? (this.isRecipe ? "the front matter" : "this file") : inWords(path);
     const place = this.places.get(inner)?.key ?? this.start;
     const own = fixed ? "take it out: this is a measure of the program's own" : undefined;
     const ofRecipe = path.startsWith("sizes.") ? homeInSize(key) : homeOf(key, path);
@@ -124,9 +133,9 @@ class Walk {
       messageOf(
         {
           code: "missing",
-          text: `${within(path, key)} is not given`,
+          text: `${inWords(within(path, key))} is not given`,
           expected: shape.meta.about,
-          hint: `write ${like}${path === "" ? "" : `, inside ${path}`}`,
+          hint: `write ${like}${path === "" ? "" : `, inside ${inWords(path)}`}`,
         },
         within(path, key),
         place,
@@ -153,14 +162,45 @@ function homeOf(key: string, path: string): string | undefined {
 function homeInSize(key: string): string | undefined {
   if (key === "wearer") return "write the wearer's measures of a size without their block, as waist: 29 in";
   const home = homesOf(key, "").find((path) => path !== "" && path !== "wearer");
-  return home ? `write it in its block, as ${home}: {${key}: …}, inside this size` : undefined;
+  // The wearer's measures stand in a size without their block.
+  return home
+    ? `write it in its block, as ${home.replace(/^wearer\./, "")}: {${key}: …}, inside this size`
+    : undefined;
 }
 
 function wrongKind(node: Node, kind: Shape["is"], shape: Shape, path: string): Problem {
   if (node === "") {
-    return { code: "empty", text: `nothing is written under ${path}`, expected: wanted(shape) };
+    return { code: "empty", text: `nothing is written under ${inWords(path)}`, expected: wanted(shape) };
   }
-  return { code: "wrong-kind", text: `${path} is ${IS[kind]}`, expected: wanted(shape) };
+  const text = `${inWords(path)} is ${IS[kind]}`;
+  const like = shape.is === "field" ? undefined : exampleOf(shape);
+  if (like === undefined) return { code: "wrong-kind", text, expected: wanted(shape) };
+  const key = path.slice(path.lastIndexOf(".") + 1);
+  return {
+    code: "wrong-kind",
+    text,
+    expected: wanted(shape),
+    hint: `write it like ${/^\d+$/.test(key) ? "-" : `${key}:`} ${like}`,
+  };
+}
+
+/** A block with two of its keys, those that must be there first, or a list with one such entry; undefined where it holds only blocks. */
+function exampleOf(shape: Shape): string | undefined {
+  if (shape.is === "field") return shape.meta.example;
+  if (shape.is === "list") {
+    const item = exampleOf(shapeOf(shape.item));
+    return item === undefined ? undefined : `[${item}]`;
+  }
+  const keys = Object.entries(shape.entries).flatMap(([key, entry]) => {
+    const inner = shapeOf(entry);
+    return inner.is === "field" && isOpen(inner) ? [{ key, inner }] : [];
+  });
+  const first = [
+    ...keys.filter(({ inner }) => isRequired(inner)),
+    ...keys.filter(({ inner }) => !isRequired(inner)),
+  ].slice(0, 2);
+  if (first.length === 0) return undefined;
+  return `{${first.map(({ key, inner }) => `${key}: ${inner.meta.example}`).join(", ")}}`;
 }
 
 function wanted(shape: Shape): string {
