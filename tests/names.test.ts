@@ -38,7 +38,13 @@ const found = (texts: readonly string[], ...patterns: readonly RegExp[]): string
   ),
 ];
 /** Files that read the arguments of the commands; `new` takes its own from its questions. */
-const READ_ARGUMENTS = ["main.ts", "open/open.ts", "shelf/original.ts"];
+const READ_ARGUMENTS = [
+  "main.ts",
+  "command/arguments.ts",
+  "command/record.ts",
+  "open/open.ts",
+  "shelf/original.ts",
+];
 const words = (list: string): string[] => list.trim().split(/\s+/);
 
 /** The first file of each layer: what it offers to those above it. */

@@ -6,7 +6,7 @@ import { describe, expect, it } from "vitest";
 import { NAMES } from "../src/solve/names.ts";
 
 const SRC = fileURLToPath(new URL("../src/", import.meta.url));
-const LAYERS = ["quantity", "recipe", "solve", "figure", "guide", "booklet", "shelf"];
+const LAYERS = ["quantity", "recipe", "solve", "figure", "guide", "booklet", "shelf", "command"];
 const CORE = LAYERS.slice(0, 6);
 /** One idea each, however long: every printed value's name, and the types of a recipe and of a plan. */
 const LISTS = ["recipe/recipe.ts", "solve/names.ts", "solve/plan.ts"];
@@ -66,7 +66,7 @@ describe("the code's structure", () => {
         [...part.matchAll(/^ {2}([a-z]+)(?:\.ts)? /gm)].map(([, layer = ""]) => layer).reverse(),
       );
     expect(below).toEqual(CORE);
-    expect(above).toEqual(["shelf", "open", "main"]);
+    expect(above).toEqual(["shelf", "open", "command", "main"]);
   });
 
   it.each(files.filter((file) => file.startsWith("page/")))(
@@ -85,7 +85,9 @@ describe("the code's structure", () => {
     (layer) => {
       const inside = files.filter((file) => file.startsWith(layer));
       expect(
-        inside.filter((file) => local(file).some((path) => /^(?:main|program|cli)\.ts$/.test(path))),
+        inside.filter((file) =>
+          local(file).some((path) => /^(?:command\/|(?:main|program|cli)\.ts$)/.test(path)),
+        ),
       ).toEqual([]);
     },
   );

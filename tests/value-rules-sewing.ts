@@ -12,6 +12,7 @@ import {
   roundRepeat,
   sum,
   topOf,
+  upTo,
 } from "./value-asked.ts";
 
 type Gauged = Extract<Asked["json"]["sections"][number], { bites: unknown }>;
@@ -69,6 +70,10 @@ export const SEWING_RULES: Readonly<Record<string, Rule>> = {
     return onCross(of) ? slantUp(straight, of.v("tape")) : straight;
   },
   "flounces.ring": ({ v }) => v("flounces.strips").mul(v("flounces.each")),
+  "flounces.spare": ({ v }) =>
+    v("flounces.strips")
+      .mul(v("flounces.each"))
+      .sub(upTo(v("skirt.flounces.fullness").mul(v("skirt.round")), v("tape"))),
   "flounces.quarter": ({ v }) => v("flounces.strips").mul(v("flounces.each")).div(4),
   "flounces.drawn": ({ v }) => v("skirt.round").div(4),
   "flounces.fullness": ({ v }) => v("flounces.strips").mul(v("flounces.each")).div(v("skirt.round")),

@@ -31,7 +31,8 @@ export function drawFinished(plan: Plan): Drawing {
     drawing.note(
       "The part band lies hidden under the bodice's free front, from centre front to the opening.",
     );
-  if (plan.values.has("border.above")) drawing.note(borderWords(plan));
+  const level = levelWords(plan);
+  if (level) drawing.note(`Thin level lines: ${level}.`);
   const { over } = plan.recipe.wearer;
   drawing.note(
     `Hem straight, level, ${shownOf(plan, "skirt.offFloor")} off the floor all round. Lengths run down the cloth from ${edgeLine(plan)}.`,
@@ -43,9 +44,22 @@ export function drawFinished(plan: Plan): Drawing {
   return drawing;
 }
 
-/** Where the border lies, in a line. */
-const borderWords = (plan: Plan): string =>
-  `Thin level lines: the border, ${shownOf(plan, "border.above")} to ${shownOf(plan, "border.head")} above the hem.`;
+/** What the thin level lines are: border, flounces, tucks; "" where there are none. */
+function levelWords(plan: Plan): string {
+  const words: string[] = [];
+  if (plan.values.has("border.above"))
+    words.push(
+      `the border, ${shownOf(plan, "border.above")} to ${shownOf(plan, "border.head")} above the hem`,
+    );
+  const some = (count: number, one: string): string =>
+    count === 1 ? `the lower edge of the ${one}` : `the lower edges of ${count} ${one}s`;
+  if (plan.flounces.length > 0)
+    words.push(
+      `${some(plan.flounces.length, "flounce")}, and the ${plan.flounces.length === 1 ? "" : "highest "}heading, ${shownOf(plan, "flounces.top")} above the hem`,
+    );
+  if (plan.tucks.length > 0) words.push(some(plan.tucks.length, "tuck"));
+  return words.join("; ");
+}
 
 /** How the fullness is set, from centre front back, in a line. */
 function fullnessWords(plan: Plan): string {
@@ -101,8 +115,9 @@ function sideView(plan: Plan, hang: Hang, side: "left" | "right"): View {
 
 export function finished(plan: Plan): Figure {
   const shown = (name: string): string => shownOf(plan, name);
+  const level = levelWords(plan);
   return drawFinished(plan).finish(
     `The finished ${plan.recipe.garment}, front and side`,
-    `The ${plan.recipe.garment} over its supports, seen from the front and from the wearer's ${openingOnRight(plan) ? "right" : "left"} side. Above it ${aboveWords(plan, shown)}. ${fullnessWords(plan)} From ${edgeLine(plan)} it is ${shown("finished.front")} long at centre front, ${shown("finished.left")} at the left side, ${shown("finished.right")} at the right side and ${shown("finished.back")} at centre back; the hem is straight and hangs level, ${shown("skirt.offFloor")} off the floor. It opens at ${plan.opening.station} for ${shown("skirt.placket")}.`,
+    `The ${plan.recipe.garment} over its supports, seen from the front and from the wearer's ${openingOnRight(plan) ? "right" : "left"} side. Above it ${aboveWords(plan, shown)}. ${fullnessWords(plan)} From ${edgeLine(plan)} it is ${shown("finished.front")} long at centre front, ${shown("finished.left")} at the left side, ${shown("finished.right")} at the right side and ${shown("finished.back")} at centre back; the hem is straight and hangs level, ${shown("skirt.offFloor")} off the floor.${level ? ` Thin level lines: ${level}.` : ""} It opens at ${plan.opening.station} for ${shown("skirt.placket")}.`,
   );
 }

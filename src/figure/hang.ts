@@ -43,3 +43,14 @@ export function hangOf(plan: Plan): Hang {
 export function slope(out: number, down: number): number {
   return out * (down + 0.3 * down * (1 - down));
 }
+
+/**
+ * What is seen level above the hem, in inches from it: the border's edges, each flounce's lower edge and the highest one's
+ * heading (the others lie under the next flounce), the lower edge of each tuck.
+ */
+export const levelLines = (plan: Plan): number[] => [
+  ...["border.above", "border.head"].filter((name) => plan.values.has(name)).map((name) => penOf(plan, name)),
+  ...plan.flounces.map(({ edge }) => pen(edge)),
+  ...plan.flounces.slice(-1).map(({ heading }) => pen(heading)),
+  ...plan.tucks.map(({ edge }) => pen(edge)),
+];

@@ -5,7 +5,7 @@
 import type { Element } from "hast";
 import { toFloat } from "../quantity/quantity.ts";
 import type { Plan } from "../solve/plan.ts";
-import { type Hang, hangOf, slope } from "./hang.ts";
+import { type Hang, hangOf, levelLines, slope } from "./hang.ts";
 import { pen, penOf } from "./measure.ts";
 import { el, type Point, through } from "./svg.ts";
 
@@ -61,6 +61,10 @@ function drawn(plan: Plan, side: Side): { outline: Point[]; folds: Point[][] } {
   const opening = side.sees(toFloat(plan.opening.share.value));
   if (opening !== undefined)
     folds.push(fall(side, opening, 0, Math.min(0.9, penOf(plan, "skirt.placket") / side.hang.height)));
+  for (const height of levelLines(plan)) {
+    const down = 1 - height / side.hang.height;
+    folds.push([-1, 1].map((at) => fall(side, at, down, down)[0] as Point));
+  }
   return { outline: [...fall(side, -1, 0, 1), ...fall(side, 1, 0, 1).reverse()], folds };
 }
 

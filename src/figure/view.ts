@@ -2,7 +2,7 @@
 import { toFloat } from "../quantity/quantity.ts";
 import type { Plan } from "../solve/plan.ts";
 import type { Drawing } from "./drawing.ts";
-import { type Hang, slope } from "./hang.ts";
+import { type Hang, levelLines, slope } from "./hang.ts";
 import { LETTERING } from "./language.ts";
 import { pen, penOf, shownOf } from "./measure.ts";
 import type { Point } from "./svg.ts";
@@ -51,8 +51,7 @@ export function drawView(drawing: Drawing, plan: Plan, view: View, stand: Stand)
   for (const at of [-1, 1]) drawing.line("body", lineDown(view, stand, at, 0, 1));
   const [left, right] = [falls(view, stand, -1, 1), falls(view, stand, 1, 1)];
   drawing.line("finished", [left, right]);
-  for (const name of ["border.above", "border.head"])
-    if (plan.values.has(name)) drawBorder(drawing, plan, view, stand, name);
+  for (const height of levelLines(plan)) drawLevel(drawing, view, stand, height);
   drawing.line("ease", [
     { x: stand.middle - 84, y: floor },
     { x: stand.middle + 84, y: floor },
@@ -71,9 +70,9 @@ export function drawView(drawing: Drawing, plan: Plan, view: View, stand: Stand)
   drawOpening(drawing, plan, view, stand);
 }
 
-/** An edge of the border, level above the hem. */
-function drawBorder(drawing: Drawing, plan: Plan, view: View, stand: Stand, name: string): void {
-  const down = 1 - penOf(plan, name) / view.hang.height;
+/** An edge of the border, a flounce or a tuck, level above the hem. */
+function drawLevel(drawing: Drawing, view: View, stand: Stand, height: number): void {
+  const down = 1 - height / view.hang.height;
   drawing.line("ease", [falls(view, stand, -1, down), falls(view, stand, 1, down)], { soft: true });
 }
 

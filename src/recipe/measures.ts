@@ -128,9 +128,12 @@ export function year(options: Options): Field<number> {
   return field({ kind: "year", least: "1000", most: "2100", ...options }, (written) => {
     const word = written.trim();
     const value = /^\d{4}$/.test(word) ? Number(word) : 0;
-    return value >= 1000 && value <= 2100
-      ? { value }
-      : bad("not-a-year", `${quoted(word)} is not a year`, { expected: "a year from 1000 to 2100" });
+    if (value >= 1000 && value <= 2100) return { value };
+    const inside = /(?<!\d)1\d{3}(?!\d)/.exec(word)?.[0];
+    return bad("not-a-year", `${quoted(word)} is not a year`, {
+      expected: "a year from 1000 to 2100",
+      hint: `write its four figures alone, as ${inside ?? options.example}`,
+    });
   });
 }
 

@@ -1,5 +1,4 @@
 /** The shape of the front matter: unknown, missing and misplaced keys, and lists or blocks where others must stand. */
-import * as v from "valibot";
 import { nearest } from "../quantity/nearest.ts";
 import { homesOf, KEYS } from "./keys.ts";
 import type { Message, Place } from "./message.ts";
@@ -28,6 +27,15 @@ export function structure(
 ): Structure {
   const walk = new Walk(places, start, isRecipe);
   return { root: walk.block(root, shapeOf(schema), ""), messages: walk.messages, meant: walk.meant };
+}
+
+/** A path as a maker counts: `sizes.0.skirt` is skirt of entry 1 of sizes. */
+function inWords(path: string): string {
+  const steps = path.split(".");
+  const at = steps.findLastIndex((step) => /^\d+$/.test(step));
+  if (at < 0) return path;
+  const entry = `entry ${Number(steps[at]) + 1} of ${inWords(steps.slice(0, at).join("."))}`;
+  return at === steps.length - 1 ? entry : `${steps.slice(at + 1).join(".")} of ${entry}`;
 }
 
 const IS = { block: "a block of keys", list: "a list", field: "one piece of text" } as const;
@@ -98,7 +106,7 @@ class Walk {
     const inner = within(path, key);
     const near = fixed ? undefined : nearest(key, known);
     if (near !== undefined) this.meant.add(within(path, near));
-    const block = path === "" ? (this.isRecipe ? "the front matter" : "this file") : path;
+    const block = path === "" ? (this.isRecipe ? "the front matter" : "this file") : inWords(path);
     const place = this.places.get(inner)?.key ?? this.start;
     const own = fixed ? "take it out: this is a measure of the program's own" : undefined;
     const ofRecipe = path.startsWith("sizes.") ? homeInSize(key) : homeOf(key, path);
@@ -122,14 +130,14 @@ class Walk {
 
   private missing(key: string, shape: Shape, path: string): void {
     const place = this.places.get(path)?.key ?? this.start;
-    const like = `${key}: ${exampleOf(shape)}`;
+    const like = `${key}: ${mustHold(shape)}`;
     this.messages.push(
       messageOf(
         {
           code: "missing",
-          text: `${within(path, key)} is not given`,
+          text: `${inWords(within(path, key))} is not given`,
           expected: shape.meta.about,
-          hint: `write ${like}${path === "" ? "" : `, inside ${path}`}`,
+          hint: `write ${like}${path === "" ? "" : `, inside ${inWords(path)}`}`,
         },
         within(path, key),
         place,
@@ -143,7 +151,7 @@ class Walk {
 }
 
 /** What a missing key is written like: of a block the keys that must be given in it. */
-function exampleOf(shape: Shape): string {
+function mustHold(shape: Shape): string {
   if (shape.is === "field") return shape.meta.example;
   const entries = shape.is === "block" ? Object.entries(shape.entries) : [];
   const given = entries.flatMap(([key, entry]) => {
@@ -167,31 +175,45 @@ function homeOf(key: string, path: string): string | undefined {
 function homeInSize(key: string): string | undefined {
   if (key === "wearer") return "write the wearer's measures of a size without their block, as waist: 29 in";
   const home = homesOf(key, "").find((path) => path !== "" && path !== "wearer");
-  return home ? `write it in its block, as ${home}: {${key}: …}, inside this size` : undefined;
+  // The wearer's measures stand in a size without their block.
+  return home
+    ? `write it in its block, as ${home.replace(/^wearer\./, "")}: {${key}: …}, inside this size`
+    : undefined;
 }
 
 function wrongKind(node: Node, kind: Shape["is"], shape: Shape, path: string): Problem {
   if (node === "") {
-    return { code: "empty", text: `nothing is written under ${path}`, expected: wanted(shape) };
+    return { code: "empty", text: `nothing is written under ${inWords(path)}`, expected: wanted(shape) };
   }
-  const hint = typeof node === "string" && shape.is === "block" ? inBlock(node, shape, path) : undefined;
+  const text = `${inWords(path)} is ${IS[kind]}`;
+  const like = shape.is === "field" ? undefined : exampleOf(shape);
+  if (like === undefined) return { code: "wrong-kind", text, expected: wanted(shape) };
+  const key = path.slice(path.lastIndexOf(".") + 1);
   return {
     code: "wrong-kind",
-    text: `${path} is ${IS[kind]}`,
+    text,
     expected: wanted(shape),
-    ...(hint ? { hint } : {}),
+    hint: `write it like ${/^\d+$/.test(key) ? "-" : `${key}:`} ${like}`,
   };
 }
 
-/** A value written where its block must stand, in the block: `hem: 4 in` as `hem: {depth: 4 in}`, by the first key that can read it. */
-function inBlock(value: string, shape: Shape & { is: "block" }, path: string): string | undefined {
-  const flag = /^(?:true|false|yes|no)$/i.test(value.trim());
-  const fields = Object.entries(shape.entries).filter(([, entry]) => shapeOf(entry).is === "field");
-  const [key, entry] = fields.find(([, field]) => flag || v.safeParse(field, value).success) ?? [];
-  const inner = entry && shapeOf(entry);
-  if (inner?.is !== "field") return undefined;
-  const own = flag ? inner.meta.example : value.trim();
-  return `write it like ${path.slice(path.lastIndexOf(".") + 1)}: {${key}: ${/[,:{}[\]#"]/.test(own) ? JSON.stringify(own) : own}}`;
+/** A block with two of its keys, those that must be there first, or a list with one such entry; undefined where it holds only blocks. */
+function exampleOf(shape: Shape): string | undefined {
+  if (shape.is === "field") return shape.meta.example;
+  if (shape.is === "list") {
+    const item = exampleOf(shapeOf(shape.item));
+    return item === undefined ? undefined : `[${item}]`;
+  }
+  const keys = Object.entries(shape.entries).flatMap(([key, entry]) => {
+    const inner = shapeOf(entry);
+    return inner.is === "field" && isOpen(inner) ? [{ key, inner }] : [];
+  });
+  const first = [
+    ...keys.filter(({ inner }) => isRequired(inner)),
+    ...keys.filter(({ inner }) => !isRequired(inner)),
+  ].slice(0, 2);
+  if (first.length === 0) return undefined;
+  return `{${first.map(({ key, inner }) => `${key}: ${inner.meta.example}`).join(", ")}}`;
 }
 
 function wanted(shape: Shape): string {

@@ -1,5 +1,8 @@
 /** What is told of one project once it is done: plain data, so that it may come from another thread, or from an earlier run. */
+import { isAsked, MEASURE_YOUR_OWN } from "../booklet/measure-your-own.ts";
+import { sheetsOf } from "../booklet/sheet-list.ts";
 import { type Message, messageText } from "../recipe/message.ts";
+import type { Plan } from "../solve/plan.ts";
 import { atPath } from "./build.ts";
 import { isBuilt, isWhole, type Outcome } from "./outcome.ts";
 
@@ -61,15 +64,33 @@ function done(outcome: Outcome, written: string | undefined, only: string | unde
         `${project.shown}: size ${name} not built; an older booklet of it is left as it was`,
       ]);
   if (written === undefined) return isWhole(outcome) ? [["out", `${project.shown}: no errors`]] : lines;
-  if (sizes.length === 0) lines.push(["out", `open ${written}/booklet.html`]);
+  const first = outcome.base ?? outcome.plan?.recipe ?? sizes.find(({ plan }) => plan)?.plan?.recipe;
+  const own =
+    first && isAsked(first, sizes.length > 0)
+      ? `, ${written}/${MEASURE_YOUR_OWN} (to a reader's own measures)`
+      : "";
+  if (sizes.length === 0)
+    lines.push(["out", `open ${written}/booklet.html${sheetsIn(written, outcome.plan)}${own}`]);
   else if (only === undefined)
-    lines.push(["out", `open ${written}/booklet.html (all sizes), ${written}/sizes.html (the table)`]);
+    lines.push(["out", `open ${written}/booklet.html (all sizes), ${written}/sizes.html (the table)${own}`]);
   for (const { name, folder, plan } of sizes)
-    if (plan) lines.push(["out", `open ${written}/${folder}/booklet.html (size ${name})`]);
+    if (plan)
+      lines.push([
+        "out",
+        `open ${written}/${folder}/booklet.html (size ${name})${sheetsIn(`${written}/${folder}`, plan)}`,
+      ]);
   if (only !== undefined) lines.push(["out", "the other sizes and the table of all are left as they were"]);
   for (const file of outcome.printed ?? []) lines.push(["out", `print ${written}/${file}`]);
   return lines;
 }
+
+/** The sheets of one page that lie beside a booklet. */
+const sheetsIn = (folder: string, plan: Plan | undefined): string =>
+  plan
+    ? sheetsOf(plan.recipe)
+        .map(({ file, title }) => `, ${folder}/${file} (${title.toLowerCase()})`)
+        .join("")
+    : "";
 
 function jsonOf(outcome: Outcome): object {
   const { project, messages, sizes: ofSizes, printed, notPrinted } = outcome;

@@ -1,11 +1,13 @@
 /** What flounces are cut from: strips, their rings, cloth on the straight or on the true bias, thread (trade: trimmings). */
-import { toCount } from "../quantity/quantity.ts";
+import { isNegative, toCount } from "../quantity/quantity.ts";
 import type { Work } from "./context.ts";
 import type { Wanted } from "./layout.ts";
 import { isAlong } from "./run.ts";
 
 /** The round of one flounce as wished. */
 export const FLOUNCE_ROUND = "skirt.flounces.fullness * skirt.round";
+/** What whole strips make more than was wished, in marks of the tape. */
+const SPARE = "flounces.ring - ceil(flounces.round, tape)";
 /** What a strip gives between its joins where it lies across the cloth. */
 const across = (recipe: Work["recipe"]): string =>
   isAlong(recipe) ? "(breadths.usable - 2 * skirt.seam)" : "breadths.finished";
@@ -21,7 +23,7 @@ const STRIPS_ALONG = "ceil(skirt.flounces.fullness * breadths.count)";
 const stripsOf = (recipe: Work["recipe"], cut: "straight" | "cross"): string =>
   isAlong(recipe) && cut === "straight" ? STRIPS_ALONG : stripsFrom(across(recipe))[cut];
 
-/** Strips, rings and cloth of the flounces. Whole strips are used, so a flounce is at least as full as wished. */
+/** Strips, rings and cloth of the flounces. Whole strips are used, so a flounce is at least as full as wished; what is more than that, by a mark or more, is `flounces.spare`. */
 export function solveFlounces({ recipe, sheet }: Work): void {
   const { flounces } = recipe.skirt;
   if (!flounces) return;
@@ -41,6 +43,7 @@ export function solveFlounces({ recipe, sheet }: Work): void {
     sheet.set("flounces.strip", "flounces.each + 2 * skirt.seam");
   } else sheet.set("flounces.each", "breadths.finished");
   sheet.set("flounces.ring", "flounces.strips * flounces.each");
+  if (!isAlong(recipe) && !isNegative(sheet.evaluate(`${SPARE} - tape`))) sheet.set("flounces.spare", SPARE);
   sheet.set("flounces.quarter", "flounces.ring / 4");
   sheet.set("flounces.drawn", "skirt.round / 4");
   sheet.set("flounces.fullness", "flounces.ring / skirt.round");

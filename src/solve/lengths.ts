@@ -1,6 +1,6 @@
 /** Lengths and balance at the four measured stations: hem first, and the difference goes into the turn-down. */
 import { printOnTape } from "../quantity/print.ts";
-import { compare, inches, less, sub } from "../quantity/quantity.ts";
+import { compare, fraction, inches, less, type Quantity, sub } from "../quantity/quantity.ts";
 import { placeBorder } from "./border.ts";
 import type { Work } from "./context.ts";
 import { MEASURED_STATIONS, solveOverHoop } from "./over-hoop.ts";
@@ -64,6 +64,7 @@ export function solveLengths({ recipe, sheet, say }: Work): void {
         : "check the waist-to-floor lengths and off-floor",
     });
   }
+  warnOfSides({ recipe, sheet, say });
   warnOfLengths({ recipe, sheet, say });
 }
 
@@ -71,6 +72,29 @@ export function solveLengths({ recipe, sheet, say }: Work): void {
 function allowanceOf({ skirt }: Work["recipe"]): string {
   if (skirt.hem.kind === "turned") return "skirt.hem.depth + skirt.hem.turnIn";
   return skirt.hem.edge === "selvedge" ? "0 * skirt.seam" : "skirt.seam";
+}
+
+/** How far two readings of one length may lie apart: a side further than this outside front and back is said (ours). */
+const READING = inches(fraction(1n, 4n));
+
+/** A side that is measured longer or shorter than front and back both, as when one length was changed and another forgotten. */
+function warnOfSides({ recipe, sheet, say }: Work): void {
+  if (!recipe.wearer.waistToFloor) return;
+  const at = (station: string): Quantity => sheet.get(`wearer.waistToFloor.${station}`);
+  const ends = [at("front"), at("back")];
+  for (const side of ["left", "right"] as const) {
+    const shorter = ends.every((end) => less(READING, sub(end, at(side))));
+    if (!shorter && !ends.every((end) => less(READING, sub(at(side), end)))) continue;
+    const shown = (station: string): string => sheet.shown(`wearer.waistToFloor.${station}`);
+    say({
+      code: "side-outside",
+      level: "warning",
+      path: "wearer.waist-to-floor",
+      text: `${at("left").value.equals(at("right").value) ? `the sides (${shown(side)}) are` : `the ${side} side (${shown(side)}) is`} ${shorter ? "shorter" : "longer"} than front (${shown("front")}) and back (${shown("back")})`,
+      hint: "measure the sides again, over all the supports; if it is so, go on",
+    });
+    return;
+  }
 }
 
 function warnOfLengths({ sheet, say }: Work): void {

@@ -180,6 +180,7 @@ export const NAMES = {
   "flounces.block": entry("tape", "cloth for all the strips on the true bias, with the corner at each end"),
   "flounces.each": entry("tape", "what one strip gives to the round, between its joins"),
   "flounces.ring": entry("tape", "round of one flounce as its whole strips make it"),
+  "flounces.spare": entry("tape", "what whole strips make more than the fullness wished asks for"),
   "flounces.quarter": entry("tape", "a quarter of that round"),
   "flounces.drawn": entry(
     "tape",

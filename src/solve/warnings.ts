@@ -123,7 +123,9 @@ export function warnOfSections({ sheet, say, recipe }: Work, sections: readonly 
           "deep-pitch",
           "fullness",
           `a pleat of the ${section.name} takes ${printOnTape(pitch, sheet.showing)} of cloth: deep pleats flop`,
-          "take thinner cloth or fewer breadths, or a further row",
+          recipe.fullness.rows < 3
+            ? "take thinner cloth, fewer breadths or a third row"
+            : "take thinner cloth or fewer breadths",
         ),
       );
     }

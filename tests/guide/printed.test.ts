@@ -122,9 +122,10 @@ function stuck(tiles: readonly PaperTile[], row: number): number[] {
 }
 
 const PRINTED = [
+  // First one that has a sheet beside it: the link to that took a page of paper once.
+  ["green-silk-1862", "a4"],
   ["mill-house-cotton", "a4"],
   ["grey-winter-wool", "letter"],
-  ["green-silk-1862", "a4"],
   ["mill-house-cotton", "letter"],
   ["plum-silk-over-hoop", "letter"],
   ["white-sheer-petticoat", "a4"],

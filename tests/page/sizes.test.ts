@@ -86,6 +86,18 @@ describe("the booklet of all sizes", () => {
     expect(strays).toEqual([]);
   });
 
+  it("says of a number that stands once for all sizes that it does, until one is chosen", async () => {
+    const words = (): Promise<string[]> =>
+      all
+        .locator("table.sizes td[colspan]:visible")
+        .evaluateAll((cells) => cells.map((cell) => getComputedStyle(cell, "::after").content));
+    await all.check("#show-all");
+    expect(new Set(await words())).toEqual(new Set(['" (all sizes)"']));
+    await all.check("#show-2");
+    expect(new Set(await words())).toEqual(new Set(["none"]));
+    await all.check("#show-all");
+  });
+
   it.each(TRIED)(
     "with size $name chosen says step by step what that size's own booklet says",
     { timeout: SECONDS },

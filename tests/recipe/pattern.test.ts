@@ -35,6 +35,8 @@ const rows: readonly [about: string, written: Data, asks: string, left: Data][] 
       wearer: { waist: "27 in", "waist-height": "41 in", hoop: HOOP },
       sizes: [{ name: "A" }],
       publish: { class: "true" },
+      class: { pupils: "8" },
+      commission: { deposit: "60.00" },
     },
     "waist waist-height hoop.round hoop.height",
     { wearer: { hoop: { shape: "1" } } },

@@ -63,6 +63,7 @@ describe("the catalogue", () => {
       "sized/B/plan.json": plan("Sized", { size: "B" }),
       "sized/sizes.html": "",
       "sized/measure-your-own.html": "",
+      "sized/B/class.html": "",
       "alone/plan.json": plan("Alone"),
       "plain/plan.json": plan("Own"),
       "plain/measure-your-own.html": "",
@@ -73,6 +74,8 @@ describe("the catalogue", () => {
       expect(rowOf(`Sized, size ${size}`)).toContain(
         "[all sizes in one booklet](sized/booklet.html), [table of the sizes](sized/sizes.html), [with your own measures](sized/measure-your-own.html)",
       );
+    expect(rowOf("Sized, size B")).toContain(", [class sheet](sized/B/class.html)");
+    expect(rowOf("Sized, size A")).not.toContain("class sheet");
     expect(rowOf("Alone")).not.toMatch(/sizes|measures/);
     expect(rowOf("Own")).toContain("[with your own measures](plain/measure-your-own.html)");
     expect(html.match(/<a href="sized\/sizes.html">/g)).toHaveLength(2);

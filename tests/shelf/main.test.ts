@@ -60,6 +60,17 @@ describe("plainwork build", () => {
     expect(world.files.get("/w/output/index.md")).toContain("](a/booklet.md)");
     expect(world.files.get("/w/output/index.html")).toContain('href="a/booklet.html"');
   });
+
+  it("names the pages beside the booklet that the recipe asks for", async () => {
+    const asked = "publish: {measure-your-own: true, commission: true, class: true}\n";
+    const world = memoryWorld({ "/w/a/recipe.md": GOOD.replace(/\n---\n/, `\n${asked}---\n`) });
+    expect(await run(world, "build", "a")).toBe(0);
+    expect(world.said.out).toBe(
+      "open output/a/booklet.html, output/a/commission.html (commission sheet), output/a/class.html (class sheet), output/a/measure-your-own.html (to a reader's own measures)\n",
+    );
+    for (const name of ["commission", "class", "measure-your-own"])
+      expect(world.files.has(`/w/output/a/${name}.html`)).toBe(true);
+  });
   it("same recipe, same bytes", async () => {
     const [one, two] = [memoryWorld({ "/w/a/recipe.md": GOOD }), memoryWorld({ "/w/a/recipe.md": GOOD })];
     await run(one, "build", "a");

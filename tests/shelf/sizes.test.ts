@@ -105,6 +105,9 @@ describe("plainwork build of sizes", () => {
     expect(file(world, "size-b/booklet.md").split("\n")[0]).toMatch(/, size B$/);
     expect(world.files.get("/w/output/index.md")).toContain("(a/size-b/booklet.md)");
     expect(world.said.out).toContain("open output/a/size-b/booklet.html (size B)");
+    expect(world.said.out).toContain(
+      "open output/a/booklet.html (all sizes), output/a/sizes.html (the table), output/a/measure-your-own.html (to a reader's own measures)",
+    );
 
     // A size alone: the others stay byte for byte, though the recipe has changed.
     const before = new Map(world.files);

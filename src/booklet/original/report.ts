@@ -78,6 +78,9 @@ export function originalMarkdown(
         ),
       ].join("\n"),
       ...answers.flatMap((answer) => toldOf(answer)),
+      answers.some(({ plan }) => plan?.values.has("gauging.pleats"))
+        ? "Pleats are whole in every section, so a garment made again may have a few more or fewer than were counted; pitch and bite follow its own."
+        : "",
       chosen.keep === undefined
         ? "The recipe is the garment as it was."
         : `The recipe is the answer that keeps ${KEPT[chosen.keep]}. Another is chosen by \`keep\` in the sheet's \`wearer\`.`,

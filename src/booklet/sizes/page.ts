@@ -17,7 +17,7 @@ const chosenStyle = (count: number): string =>
   Array.from({ length: count }, (_, size) => {
     const chosen = `:root:has(#${idOf(size)}:checked)`;
     const own = classOf(size).at(-1);
-    return `${chosen} .key,${chosen} table.sizes .s:not(.${own}),${chosen} .not-${size + 1}{display:none}${chosen} .by-size .${own}{display:inline}`;
+    return `${chosen} .key,${chosen} table.sizes .s:not(.${own}),${chosen} .not-${size + 1}{display:none}${chosen} .by-size .${own}{display:inline}${chosen} table.sizes td[colspan]::after{content:none}`;
   }).join("");
 
 /** A row of presses: all sizes, or one. */

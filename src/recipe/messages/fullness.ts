@@ -34,7 +34,7 @@ export const FULLNESS = {
   "deep-pitch": {
     levels: ["warning"],
     means: "One pleat takes more than 1 1/4 in of cloth, and deep pleats flop.",
-    do: "Take thinner cloth, fewer breadths or a further row.",
+    do: "Take thinner cloth, fewer breadths or a third row.",
   },
   "deep-rows": {
     levels: ["warning"],

@@ -58,6 +58,11 @@ export const WEARER = {
     means: "The length is given at one side only.",
     do: "Measure the other side too; write side if they are alike.",
   },
+  "side-outside": {
+    levels: ["warning"],
+    means: "A side is shorter, or longer, than front and back both, by more than two readings may differ.",
+    do: "Measure the sides again; in a recipe with sizes look whether a size that changes front and back forgot the sides.",
+  },
   "sides-twice": {
     means: "The length at the side is given for both sides alike and for one of them too.",
     do: "Keep side, or keep left and right.",

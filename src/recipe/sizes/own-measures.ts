@@ -21,7 +21,8 @@ const HERS = [
 ];
 /** Where lengths are estimated over a hoop, the hoop is hers too. */
 const HER_HOOP = ["wearer.hoop.round", "wearer.hoop.height"];
-const APART = ["sizes", "publish"];
+/** What is about all sizes, and sheets for a client or a class, which no reader makes. */
+const APART = ["sizes", "publish", "commission", "class"];
 
 /** @param written the front matter as it is written, whole */
 export function patternOf(written: Block): Pattern {

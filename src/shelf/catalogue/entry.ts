@@ -1,5 +1,6 @@
 /** One garment of the catalogue, read from its plan.json, whoever built it. */
 import { join } from "node:path";
+import { SHEETS } from "../../booklet/sheet-list.ts";
 import { isWithin } from "../project-files.ts";
 import { readText } from "../texts.ts";
 import type { World } from "../world.ts";
@@ -88,13 +89,14 @@ export function findEntries(world: World, out: string): Found {
 
 const NOT_SIZES = new Set(["figures", "guides", "photos"]);
 
-/** Pages that are not one garment's booklet: those of all sizes, and the one with a buyer's own measures. */
+/** Pages that are not one garment's booklet: those of all sizes, the one with a buyer's own measures, sheets of one page. */
 function pagesOf(folder: string, names: readonly string[]): Entry["pages"] {
   const inSizes = names.includes("sizes.html");
   const pages = [
     ["all sizes in one booklet", "booklet.html", inSizes],
     ["table of the sizes", "sizes.html", inSizes],
     ["with your own measures", "measure-your-own.html", names.includes("measure-your-own.html")],
+    ...SHEETS.map(({ title, file }) => [title.toLowerCase(), file, names.includes(file)] as const),
   ] as const;
   return pages.filter(([, , there]) => there).map(([words, name]) => ({ words, path: `${folder}/${name}` }));
 }

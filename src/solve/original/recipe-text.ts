@@ -7,6 +7,14 @@ import type { Carried } from "./carry.ts";
 import { thicknessFor } from "./derive.ts";
 import type { Findings } from "./findings.ts";
 
+/** A sheet that leaves a key out has the usual value: the two cannot be told apart here. */
+const USUAL = "seen, or assumed as usual";
+
+const hersOr = ({ keep, ease }: Carried): string => {
+  if (!keep) return "assumed: the seam itself was measured";
+  return ease.value.equals(0) ? "hers, or assumed none" : "hers";
+};
+
 /** Where the remarks begin. */
 const COLUMN = 50;
 
@@ -56,7 +64,7 @@ export function recipeText(original: Original, found: Findings, carried: Carried
   block(0, "wearer");
   if (carried.keep && original.wearer?.name) put(1, "name", quoted(original.wearer.name), "hers");
   put(1, "waist", length(carried.waist), carried.keep ? "hers" : "measured: the waist seam, closed");
-  put(1, "ease", length(carried.ease), carried.keep ? "hers" : "assumed: the seam itself was measured");
+  put(1, "ease", length(carried.ease), hersOr(carried));
   block(1, "waist-to-floor");
   const off = original["off-floor"];
   const source = (at: string): string => {
@@ -77,7 +85,7 @@ export function recipeText(original: Original, found: Findings, carried: Carried
     );
   block(0, "cloth");
   if (original.cloth.fibre) put(1, "fibre", original.cloth.fibre, "seen");
-  put(1, "sheer", String(original.cloth.sheer), "seen");
+  put(1, "sheer", String(original.cloth.sheer), original.cloth.sheer ? "seen" : USUAL);
   put(
     1,
     "width",
@@ -188,7 +196,7 @@ function putFullness(
     if (face) put(3, "face", length(face), "measured");
     return;
   }
-  put(1, "method", set, "seen");
+  put(1, "method", set, set === "gauged" ? USUAL : "seen");
   if (set === "flat-front-gauged" && part)
     put(1, "flat-front", length(part), keep ? "carried: grown as the waist is" : "measured");
   if (set === "pleated-gauged-back" && part)
@@ -212,7 +220,7 @@ function putFullness(
   const inch = found.evaluate("1 in").value;
   // A tenth more and less, for the answers of another body.
   if (pitch.compare(inch.mul("0.6")) < 0)
-    put(1, "finest-bite", length(original.tape), "the original's bites are finer than the usual least");
+    put(1, "finest-bite", length(original.tape), "so that no bite as fine as the original's is refused");
   if (pitch.compare(inch.mul("1.7")) > 0)
     put(
       1,
@@ -223,7 +231,7 @@ function putFullness(
 }
 
 function putEdge({ edge }: Original, put: Put, block: Block, length: Print): void {
-  put(1, "to", edge.to, "seen");
+  put(1, "to", edge.to, edge.to === "waistband" ? USUAL : "seen");
   if (edge.depth || edge.lap) {
     block(1, "band");
     if (edge.depth) put(2, "depth", length(edge.depth), "measured");
@@ -234,7 +242,7 @@ function putEdge({ edge }: Original, put: Put, block: Block, length: Print): voi
     put(2, "cord", length(edge.cord), "measured");
   }
   block(1, "opening");
-  put(2, "at", edge.opening, "seen");
+  put(2, "at", edge.opening, edge.opening === "centre-back" ? USUAL : "seen");
   if (edge["from-centre"]) put(2, "from-centre", length(edge["from-centre"]), "measured");
 }
 
