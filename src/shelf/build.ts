@@ -12,7 +12,7 @@ import { examinedSizes } from "./examine-sizes.ts";
 import { type Project, UsageError } from "./find.ts";
 import { Neighbours } from "./neighbours.ts";
 import { isBuilt, type Outcome } from "./outcome.ts";
-import { placeFolder } from "./place.ts";
+import { type Leftovers, placeFolder } from "./place.ts";
 import { PrintError, type Printing, printBooklet } from "./print.ts";
 import { findPhotograph, type ProjectFiles, RECIPE_FILE, readProjectFiles } from "./project-files.ts";
 import { filesOfSet, keptFiles, SET_FILE } from "./sizes.ts";
@@ -84,6 +84,8 @@ export interface Building {
   readonly only?: string | undefined;
   /** Called when all files are written, before they take their place: in which folder, and their names in it. */
   readonly seal?: (folder: string, names: Iterable<string>, outcome: Outcome) => void;
+  /** What earlier runs left in the folder of the booklets; one for all projects of a run. */
+  readonly leftovers?: Leftovers | undefined;
 }
 
 /**
@@ -96,7 +98,7 @@ export function buildProject(
   world: World,
   project: Project,
   out: string,
-  { printing, neighbours, only, seal }: Building = {},
+  { printing, neighbours, only, seal, leftovers }: Building = {},
 ): Outcome {
   const outcome = checkProject(world, project, neighbours, only);
   const { plan, own } = outcome;
@@ -123,7 +125,10 @@ export function buildProject(
   }
   const printed = printing ? printAll(world, files, join(out, project.name), printing) : {};
   const done = { ...outcome, ...printed };
-  placeFolder(world, out, project.name, files, (folder) => seal?.(folder, files.keys(), done));
+  placeFolder(world, out, project.name, files, {
+    seal: (folder) => seal?.(folder, files.keys(), done),
+    leftovers,
+  });
   return done;
 }
 

@@ -3,7 +3,7 @@ import { join } from "node:path";
 import { buildProject, checkProject } from "./build.ts";
 import type { Project } from "./find.ts";
 import { Neighbours } from "./neighbours.ts";
-import { tidy } from "./place.ts";
+import { Leftovers } from "./place.ts";
 import type { Printing } from "./print.ts";
 import { type Report, reportOf } from "./report.ts";
 import { keyOf, madeBefore, putStamp } from "./unchanged.ts";
@@ -26,16 +26,18 @@ export class Garments {
   private readonly world: World;
   private readonly asked: Asked;
   private readonly neighbours: Neighbours;
+  private readonly leftovers: Leftovers;
 
   constructor(world: World, asked: Asked) {
     this.world = world;
     this.asked = asked;
     this.neighbours = new Neighbours(world);
+    this.leftovers = new Leftovers(world, world.resolve(asked.out));
   }
 
   /** Builds or checks one. Throws what the disk throws, and UsageError where a size is not there. */
   do(project: Project): Report {
-    const { world, asked, neighbours } = this;
+    const { world, asked, neighbours, leftovers } = this;
     const { command, out, printing, only, anew } = asked;
     if (command === "check") return reportOf(checkProject(world, project, neighbours, only), undefined, only);
     const written = `${out}/${project.name}`;
@@ -46,12 +48,13 @@ export class Garments {
     const before =
       key !== undefined && !anew ? madeBefore(world, project, join(folder, project.name), key) : undefined;
     if (before) {
-      tidy(world, folder, project.name);
+      leftovers.tidy(project.name);
       return { ...before, kept: true };
     }
     const outcome = buildProject(world, project, folder, {
       printing,
       neighbours,
+      leftovers,
       only,
       ...(key === undefined
         ? {}

@@ -11,25 +11,31 @@ const OURS = ["plan.json", "sizes.json"];
 /** Another run may take the place between two renames; so often it is tried anew. */
 const TRIES = 100;
 
+/** How a folder is put in its place. */
+export interface Placing {
+  /** Called when all files are written, with the folder they stand in; may put another one beside them. */
+  readonly seal?: ((folder: string) => void) | undefined;
+  /** What runs that are no more may have left in the folder above; without it that is looked for. */
+  readonly leftovers?: Leftovers | undefined;
+}
+
 /**
  * Replaces `folder` by `files`. Until the new one is complete the old one stays as it was; a folder that is not a
  * booklet is never replaced. If an earlier run was stopped between its two renames, its old booklet is put back first;
  * what else it left behind is taken away. Two runs at once leave the whole booklet of one of them.
- *
- * @param seal called when all files are written, with the folder they stand in; may put another one beside them
  */
 export function placeFolder(
   world: World,
   parent: string,
   name: string,
   files: ReadonlyMap<string, string | Uint8Array>,
-  seal?: (folder: string) => void,
+  { seal, leftovers }: Placing = {},
 ): void {
   const target = join(parent, name);
   const fresh = join(parent, `.${name}.new-${world.unique}`);
   const old = join(parent, `.${name}.old-${world.unique}`);
   world.makeFolder(parent);
-  tidy(world, parent, name);
+  (leftovers ?? new Leftovers(world, parent)).tidy(name);
   if (
     world.kind(target) === "file" ||
     (world.kind(target) === "folder" &&
@@ -42,11 +48,9 @@ export function placeFolder(
   }
   try {
     world.remove(fresh);
-    for (const [file, contents] of files) {
-      const path = join(fresh, file);
-      world.makeFolder(dirname(path));
-      world.write(path, contents);
-    }
+    for (const folder of new Set([...files.keys()].map((file) => dirname(join(fresh, file)))))
+      world.makeFolder(folder);
+    for (const [file, contents] of files) world.write(join(fresh, file), contents);
     seal?.(fresh);
     world.remove(old);
     takePlace(world, fresh, target, old);
@@ -78,19 +82,35 @@ function takePlace(world: World, fresh: string, target: string, old: string): vo
   }
 }
 
-/** What runs that are no more left behind: the old booklet goes back where there is none, the rest goes. */
-export function tidy(world: World, parent: string, name: string): void {
-  const left = world.list(parent).flatMap((file) => {
-    if (file === `.${name}.old`) return [{ file, kind: "old" }];
-    const [, kind, unique] =
-      (file.startsWith(`.${name}.`) && /^(new|old)-(.+)$/.exec(file.slice(name.length + 2))) || [];
-    return kind && unique && unique !== world.unique && world.isGone(unique) ? [{ file, kind }] : [];
-  });
-  for (const { file, kind } of left) {
-    const path = join(parent, file);
-    if (kind === "old" && world.kind(join(parent, name)) === undefined)
-      world.rename(path, join(parent, name));
-    else world.remove(path);
+/** What runs that are no more left in a folder of booklets. It is listed once: a run of many garments asks for each of them. */
+export class Leftovers {
+  private readonly world: World;
+  private readonly parent: string;
+  private hidden: readonly string[] | undefined;
+
+  constructor(world: World, parent: string) {
+    this.world = world;
+    this.parent = parent;
+  }
+
+  /** What is left of one booklet: the old one goes back where there is none, the rest goes. */
+  tidy(name: string): void {
+    const { world, parent } = this;
+    this.hidden ??= world.list(parent).filter((file) => file.startsWith("."));
+    const left = this.hidden.flatMap((file) => {
+      if (file === `.${name}.old`) return [{ file, kind: "old" }];
+      const [, kind, unique] =
+        (file.startsWith(`.${name}.`) && /^(new|old)-(.+)$/.exec(file.slice(name.length + 2))) || [];
+      return kind && unique && unique !== world.unique && world.isGone(unique) ? [{ file, kind }] : [];
+    });
+    for (const { file, kind } of left) {
+      const path = join(parent, file);
+      // Another run may have tidied since the folder was listed.
+      if (world.kind(path) === undefined) continue;
+      if (kind === "old" && world.kind(join(parent, name)) === undefined)
+        world.rename(path, join(parent, name));
+      else world.remove(path);
+    }
   }
 }
 

@@ -1,5 +1,5 @@
 /** A thousand different garments in one call: time on one core and on all, peak memory, and a second run with nothing or one thing changed. */
-import { spawn } from "node:child_process";
+import { spawn, spawnSync } from "node:child_process";
 import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 
@@ -19,12 +19,25 @@ export function recipes(text, folder, count) {
   }
 }
 
-/** Builds a folder of recipes; seconds, and the most memory the process held at once, in MB. */
-export function buildAll(program, folder, out, { hands = 0, anew = false } = {}) {
-  const env = { ...process.env, ...(hands > 0 ? { PLAINWORK_THREADS: String(hands) } : {}) };
-  const words = [program, "build", folder, "--out", out, ...(anew ? ["--anew"] : [])];
+/** Can a process be held to one core here? */
+const holds = spawnSync("taskset", ["-c", "0", "true"]).status === 0;
+
+/**
+ * Builds a folder of recipes; seconds, and the most memory the process held at once, in MB.
+ *
+ * @param core on one core only, collecting and compiling too, where the system can hold it to one; else by one thread
+ */
+export function buildAll(program, folder, out, { core = false } = {}) {
+  const env = { ...process.env, ...(core ? { PLAINWORK_THREADS: "1" } : {}) };
+  const words = [
+    ...(core && holds ? ["taskset", "-c", "0"] : []),
+    process.execPath,
+    program,
+    "build",
+    folder,
+  ];
   const start = performance.now();
-  const child = spawn(process.execPath, words, { stdio: "ignore", env });
+  const child = spawn(words[0], [...words.slice(1), "--out", out], { stdio: "ignore", env });
   let most = 0;
   const watch = setInterval(() => {
     try {
