@@ -28,6 +28,7 @@ export function curve(
 }
 
 const ONE = plain(1n);
+const TWO = plain(2n);
 const FOUR = plain(4n);
 const HALF = plain(fraction(1n, 2n));
 
@@ -43,24 +44,29 @@ export function finishedBy(work: Pick<Work, "recipe" | "sheet">): (share: Quanti
   return (share) => sub(level(share), dropAt(work, share));
 }
 
-/** The eight stations and the curve. Needs the lengths and the zones. */
-export function solveBalance(
-  { recipe, sheet }: Work,
-  zones: readonly SolvedZone[],
-): Pick<Plan, "balance" | "curve"> {
-  const top = sheet.get(topOf(recipe));
-  const offFloor = sheet.get("skirt.offFloor");
-  const seam = sheet.get("waist.seam");
-  const tape = sheet.showing.tape;
-  const finishedAt = finishedBy({ recipe, sheet });
+type Place = Plan["curve"][number] & { readonly finished: Quantity };
+
+/** What is turned down at any share of the waist seam, and where along the cut top. */
+function placer(work: Pick<Work, "recipe" | "sheet">, zones: readonly SolvedZone[]) {
+  const top = work.sheet.get(topOf(work.recipe));
+  const seam = work.sheet.get("waist.seam");
+  const finishedAt = finishedBy(work);
   const topAt = topsOfWaist(zones);
-  const place = (share: Quantity) => {
+  return (share: Quantity): Place => {
     const finished = finishedAt(share);
     return { share, finished, alongTop: topAt(mul(seam, share)), turnDown: sub(top, finished) };
   };
-  const balance = STATIONS.map((station, i): Station => {
+}
+
+/** The eight stations. Needs the lengths and the zones. */
+export function solveBalance(work: Work, zones: readonly SolvedZone[]): Plan["balance"] {
+  const { recipe, sheet } = work;
+  const top = sheet.get(topOf(recipe));
+  const offFloor = sheet.get("skirt.offFloor");
+  const place = placer(work, zones);
+  return STATIONS.map((station, i): Station => {
     const at = place(plain(fraction(BigInt(i), 8n)));
-    const finishedMark = roundTo(at.finished, tape);
+    const finishedMark = roundTo(at.finished, sheet.showing.tape);
     return {
       ...at,
       station,
@@ -71,20 +77,33 @@ export function solveBalance(
       measured: i % 2 === 0,
     };
   });
+}
+
+/** The curve for drawing, made the first time it is asked for: who only works numbers out draws nothing. */
+export function curveOnce(work: Work, zones: readonly SolvedZone[]): () => Plan["curve"] {
+  let made: Plan["curve"] | undefined;
+  return () => {
+    made ??= drawnCurve(work, zones);
+    return made;
+  };
+}
+
+function drawnCurve(work: Work, zones: readonly SolvedZone[]): Plan["curve"] {
+  const place = placer(work, zones);
   const point = (i: number): Plan["curve"][number] => {
     const { share, alongTop, turnDown } = place(plain(fraction(BigInt(i), BigInt(CURVE_PARTS))));
     return { share, alongTop, turnDown };
   };
   const left = Array.from({ length: CURVE_PARTS / 2 }, (_, i) => point(i));
   const behind = point(CURVE_PARTS / 2);
-  const round = topAt(seam);
+  const round = mul(behind.alongTop, TWO);
   // The halves are set alike: where the sides are alike too, the right one is the left one turned over.
-  const right = equal(sheet.get("finished.left"), sheet.get("finished.right"))
+  const right = equal(work.sheet.get("finished.left"), work.sheet.get("finished.right"))
     ? left.toReversed().map(({ share, alongTop, turnDown }) => ({
         share: sub(ONE, share),
         alongTop: sub(round, alongTop),
         turnDown,
       }))
     : left.map((_, i) => point(CURVE_PARTS / 2 + 1 + i));
-  return { balance, curve: [...left, behind, ...right] };
+  return [...left, behind, ...right];
 }

@@ -3,7 +3,7 @@ import { add, mul, plain, type Quantity, sub } from "../quantity/quantity.ts";
 import type { Message } from "../recipe/message.ts";
 import type { Recipe } from "../recipe/recipe.ts";
 import { solveAttach } from "./attach.ts";
-import { finishedBy, solveBalance } from "./balance.ts";
+import { curveOnce, finishedBy, solveBalance } from "./balance.ts";
 import { useSpareBorder } from "./border.ts";
 import { solveBreadths, solveWaist } from "./breadths.ts";
 import { solveClass } from "./class.ts";
@@ -79,6 +79,7 @@ export function solve(recipe: Recipe, reading?: Reading): Solved {
   limitPlacket(work);
   const pocket = solvePocket(work, ring, zones, opening, turnDown);
   const balance = solveBalance(work, zones);
+  const curve = curveOnce(work, zones);
   warnOfSkirt(work);
 
   const sections = solveSections(work, zones, opening);
@@ -109,7 +110,10 @@ export function solve(recipe: Recipe, reading?: Reading): Solved {
   const plan: Plan = {
     recipe: reading ? { ...recipe, ...reading } : recipe,
     values: sheet.values,
-    ...balance,
+    balance,
+    get curve() {
+      return curve();
+    },
     ...sections,
     rows: sections.gauged.length > 0 ? rowsOf(work) : [],
     sensitivity: sections.gauged.length > 0 ? sensitivityOf(work, sections.gauged) : [],
@@ -130,7 +134,7 @@ export function solve(recipe: Recipe, reading?: Reading): Solved {
       zones,
       opening,
       pocket,
-      balance: balance.balance,
+      balance,
       sections: sections.sections,
       turnDown,
     }),
