@@ -135,7 +135,8 @@ if (many > 0) {
   const folder = at("recipes");
   recipes(readFileSync(join(ROOT, "demo-projects/mill-house-cotton/recipe.md"), "utf8"), folder, many);
   const few = at("few");
-  const some = Math.min(many, 300);
+  // Enough that what each thread needs to get warm is little beside the rest.
+  const some = Math.min(many, 600);
   recipes(readFileSync(join(ROOT, "demo-projects/mill-house-cotton/recipe.md"), "utf8"), few, some);
   const one = await buildAll(PROGRAM, few, at("one"), { core: true });
   const both = await buildAll(PROGRAM, few, at("both"));
