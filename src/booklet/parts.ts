@@ -39,6 +39,9 @@ export interface OwnPart {
   readonly pictures: Pictures;
 }
 
+/** The chapter of the words leads to none. */
+const NO_WORDS: ReadonlySet<string> = new Set();
+
 const NOTHING: OwnPart = { notebook: STANDARD, pictures: new Map() };
 
 /**
@@ -58,11 +61,11 @@ export function bookletParts(
   const { figures, guides, context } = memory.drawn(worked, () => drawn(worked));
   const prints = new Map<string, Prints>();
   const texts = new Map<string, Shape>();
-  const make = ({ name, isNote, own }: SectionPart, words: ReadonlySet<string> = new Set()): ChapterNodes => {
+  const make = ({ name, isNote, own }: SectionPart, words: ReadonlySet<string> = NO_WORDS): ChapterNodes => {
     const shape = own?.shape ?? shapes[name] ?? [];
     if (own) texts.set(name, shape);
     const was = own && before?.texts && !before.texts.has(shape) ? undefined : before;
-    const from = [name, shape, isNote, worked, was, own && pictures, [...words].join()] as const;
+    const from = [name, shape, isNote, worked, was, own && pictures, words] as const;
     return memory.section(from, () => {
       const made = chapterNodes(name, shape, { plan, context, figures, guides, before: was, words });
       const children = own ? withPhotographs(made.node.children, pictures) : made.node.children;

@@ -230,18 +230,12 @@ function number(result: Result, doing: string): q.Quantity {
   return result;
 }
 
-/** What to do about a number that is added to a length. */
-const withUnit = (fault: string): string | undefined =>
-  fault.includes("a length") && fault.includes("a plain number")
-    ? "write the number with its unit, as 3 in"
-    : undefined;
-
 function guarded<T>(run: () => T, at: number): T {
   try {
     return run();
   } catch (error) {
     if (error instanceof q.KindError)
-      throw Object.assign(new FormulaError(error.message, at, withUnit(error.message)), { cause: error });
+      throw Object.assign(new FormulaError(error.message, at, error.hint), { cause: error });
     throw error;
   }
 }

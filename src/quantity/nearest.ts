@@ -58,11 +58,12 @@ function nearEnough(a: string, b: string): number {
  */
 export function nearest(name: string, known: Iterable<string>): string | undefined {
   if (name.length > LONGEST) return undefined;
+  const names = [...known];
   const wanted = folded(name);
   let best: string | undefined;
   let fewest = Number.POSITIVE_INFINITY;
   let longest = 0;
-  for (const candidate of known) {
+  for (const candidate of names) {
     const other = folded(candidate);
     const changes = distance(wanted, other);
     const most = Math.min(wanted.length, other.length) < 3 ? 0 : nearEnough(wanted, other);
@@ -74,29 +75,29 @@ export function nearest(name: string, known: Iterable<string>): string | undefin
     }
   }
   if (fewest < 2) return best;
-  return bySuffix(wanted, known) ?? byStem(wanted, known) ?? best ?? byParts(wanted, known);
+  return bySuffix(wanted, names) ?? byStem(wanted, names) ?? best ?? byParts(wanted, names);
 }
 
 /** The only known name that ends in all of `wanted`, its first words left out: "hem.depth" is meant for skirt.hem.depth. */
-function bySuffix(wanted: string, known: Iterable<string>): string | undefined {
+function bySuffix(wanted: string, known: readonly string[]): string | undefined {
   if (!wanted.includes(".")) return undefined;
-  const ending = [...known].filter((name) => folded(name).endsWith(`.${wanted}`));
+  const ending = known.filter((name) => folded(name).endsWith(`.${wanted}`));
   return ending.length === 1 ? ending[0] : undefined;
 }
 
 /** The known word that `wanted` is another form of: "hemming" is meant for hem. */
-function byStem(wanted: string, known: Iterable<string>): string | undefined {
+function byStem(wanted: string, known: readonly string[]): string | undefined {
   const stem = /^([a-z]{3,}?)([a-z]?)(?:ing|ed)$/.exec(wanted);
   if (!stem) return undefined;
   const [, short, double] = stem as unknown as [string, string, string];
-  return [...known].find((name) => name === short + double || (short.endsWith(double) && name === short));
+  return known.find((name) => name === short + double || (short.endsWith(double) && name === short));
 }
 
 /** The only known name that has every part of `wanted` among its own: "back" is meant for centre-back, "back-centre" too. */
-function byParts(wanted: string, known: Iterable<string>): string | undefined {
+function byParts(wanted: string, known: readonly string[]): string | undefined {
   const parts = wanted.split(/[-.]/);
   if (parts.some((part) => part.length < 3)) return undefined;
-  const holding = [...known].filter((name) => {
+  const holding = known.filter((name) => {
     const own = folded(name).split(/[-.]/);
     return parts.every((part) => own.includes(part));
   });

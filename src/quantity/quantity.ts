@@ -63,8 +63,15 @@ export function kindName(d: Dim): string {
   return `a quantity of ${parts.map(([name, power]) => (power === 1 ? name : `${name}^${power}`)).join(" x ")}`;
 }
 
-/** Arithmetic between kinds that do not go together. The message is fit to show. */
-export class KindError extends Error {}
+/** Arithmetic between kinds that do not go together. The message is fit to show, and what to do where that is known. */
+export class KindError extends Error {
+  readonly hint: string | undefined;
+
+  constructor(message: string, hint?: string) {
+    super(message);
+    this.hint = hint;
+  }
+}
 
 /** A fraction from exact text ("53/2", "0.25") or a bigint. Never from a float. */
 export function fraction(n: string | bigint, d: bigint = 1n): Fraction {
@@ -108,7 +115,13 @@ export function toInches(q: Quantity): Fraction {
 }
 
 function same(a: Quantity, b: Quantity, doing: string): void {
-  if (a.dim !== b.dim) throw new KindError(`cannot ${doing} ${kindName(a.dim)} and ${kindName(b.dim)}`);
+  if (a.dim === b.dim) return;
+  const kinds = [a.dim, b.dim];
+  const isBare = kinds.includes(LENGTH) && kinds.includes(PLAIN);
+  throw new KindError(
+    `cannot ${doing} ${kindName(a.dim)} and ${kindName(b.dim)}`,
+    isBare ? "write the number with its unit, as 3 in" : undefined,
+  );
 }
 
 export function add(a: Quantity, b: Quantity): Quantity {
@@ -153,12 +166,9 @@ export function abs(a: Quantity): Quantity {
 /** Below 0, 0 or above 0 as a is less than, equal to or more than b. */
 export function compare(a: Quantity, b: Quantity): number {
   same(a, b, "compare");
-  return compareFractions(a.value, b.value);
-}
-
-/** Below 0, 0 or above 0; the library's own looks at what it is given first, which takes longer than the comparison. */
-export function compareFractions(a: Fraction, b: Fraction): number {
-  const difference = a.s * a.n * b.d - b.s * b.n * a.d;
+  // The library's own looks at what it is given first, which takes longer than the comparison.
+  const [f, g] = [a.value, b.value];
+  const difference = f.s * f.n * g.d - g.s * g.n * f.d;
   return Number(0n < difference) - Number(difference < 0n);
 }
 

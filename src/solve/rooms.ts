@@ -76,8 +76,11 @@ export const covered = ({ x, y }: Place, box: Box): Room => ({
  * before and what is cut is only smaller.
  */
 export function occupy(rooms: readonly Room[], piece: Room): readonly Room[] {
-  const left = rooms.filter((room) => apart(room, piece));
-  const cut = rooms.flatMap((room) => (apart(room, piece) ? [] : cutRoom(room, piece)));
+  const left: Room[] = [];
+  const cut: Room[] = [];
+  for (const room of rooms)
+    if (apart(room, piece)) left.push(room);
+    else cut.push(...cutRoom(room, piece));
   const isLargest = (room: Room, i: number): boolean =>
     !left.some((other) => holds(other, room)) &&
     !cut.some((other, j) => i !== j && holds(other, room) && (j < i || !holds(room, other)));
